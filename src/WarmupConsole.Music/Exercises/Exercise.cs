@@ -1,0 +1,52 @@
+using WarmupConsole.Music.Scales;
+
+namespace WarmupConsole.Music.Exercises;
+
+/// <summary>Something to do in a warm-up. Sung exercises have a pattern, body and breathing exercises have phases; never both.</summary>
+public sealed record Exercise
+{
+    /// <summary>The canonical id: lower-case words joined by hyphens.</summary>
+    public required string Id { get; init; }
+
+    public required string Title { get; init; }
+
+    public required Stage Stage { get; init; }
+
+    /// <summary>The line to sing, or null for body and breathing.</summary>
+    public Pattern? Pattern { get; init; }
+
+    public Mode Mode { get; init; } = Mode.Major;
+
+    public required TempoRange Tempo { get; init; }
+
+    /// <summary>Loudness words spread evenly over the pattern: one ("mp") or a course ("p", "f", "p"); never empty.</summary>
+    public IReadOnlyList<string> Dynamics { get; init; } = ["mf"];
+
+    public Articulation Articulation { get; init; } = Articulation.Legato;
+
+    public IReadOnlyList<Purpose> Purposes { get; init; } = [];
+
+    /// <summary>Counted phases of one round; empty for sung exercises.</summary>
+    public IReadOnlyList<BreathPhase> Phases { get; init; } = [];
+
+    /// <summary>How many rounds of the phases are usual; 1–20.</summary>
+    public int Rounds { get; init; } = 1;
+
+    /// <summary>The accompaniment's chords over the pattern; empty when none was given (the tonic then holds).</summary>
+    public IReadOnlyList<HarmonyChord> Harmony { get; init; } = [];
+
+    /// <summary>One or two sentences to the singers.</summary>
+    public string Instruction { get; init; } = "";
+
+    /// <summary>What the director listens for.</summary>
+    public string Listen { get; init; } = "";
+
+    /// <summary>A caution, where one is due; else empty.</summary>
+    public string Caution { get; init; } = "";
+
+    /// <summary>Seconds of talk before it when the choir knows it.</summary>
+    public int TalkSeconds { get; init; } = 15;
+
+    /// <summary>True when it is led through keys (it has a pattern), false when it runs in counted phases.</summary>
+    public bool IsSung => Pattern is not null;
+}

@@ -1,0 +1,18 @@
+namespace WarmupConsole.Music.Voices;
+
+/// <summary>One part of the choir: a voice, a half of a divided voice, or any named group that sings one line.</summary>
+/// <param name="Id">The canonical id in files and logs: lower-case, such as "alto".</param>
+/// <param name="Name">As it is shown: "Alto".</param>
+/// <param name="Letters">What may be typed for it in the mark line, besides id and name: "a", "altos".</param>
+/// <param name="Groups">Groups it belongs to, such as "women" or "upper"; "everyone" is always one.</param>
+/// <param name="Singers">How many sing it; 0 when not stated.</param>
+/// <param name="PlacementOctaves">Octaves between a shared pattern as written and as this part sings it: −1 for men by default, else 0.</param>
+/// <param name="Range">Its ranges.</param>
+public sealed record Part(
+    string Id,
+    string Name,
+    IReadOnlyList<string> Letters,
+    IReadOnlyList<string> Groups,
+    int Singers,
+    int PlacementOctaves,
+    VoiceRange Range);

@@ -1,0 +1,31 @@
+using WarmupConsole.Music.Pitches;
+
+namespace WarmupConsole.Music.Voices;
+
+/// <summary>From a lowest to a highest pitch, both included.</summary>
+public readonly record struct PitchRange
+{
+    /// <exception cref="ArgumentException">Low lies above high.</exception>
+    public PitchRange(Pitch low, Pitch high)
+    {
+        if (low.Midi > high.Midi)
+        {
+            throw new ArgumentException($"The lowest note {low} lies above the highest note {high}.");
+        }
+
+        (Low, High) = (low, high);
+    }
+
+    public Pitch Low { get; }
+
+    public Pitch High { get; }
+
+    public bool Contains(int midi) => Low.Midi <= midi && midi <= High.Midi;
+
+    public bool Contains(PitchRange other) => Contains(other.Low.Midi) && Contains(other.High.Midi);
+
+    /// <summary>Semitones from the lowest to the highest.</summary>
+    public int Semitones => High.Midi - Low.Midi;
+
+    public override string ToString() => $"{Low}–{High}";
+}

@@ -1,0 +1,32 @@
+using WarmupConsole.Sessions.Marks;
+
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>Everything that can happen to a running session.</summary>
+public abstract record LiveInput
+{
+    private LiveInput()
+    {
+    }
+
+    /// <summary>The director acted.</summary>
+    public sealed record Act(LiveAction Action) : LiveInput;
+
+    /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
+    public sealed record TimePassed : LiveInput;
+
+    /// <summary>A mark was typed and kept.</summary>
+    public sealed record MarkKept(string Raw, MarkAnchor Anchor) : LiveInput;
+
+    /// <summary>The newest mark is taken back.</summary>
+    public sealed record UndoMark : LiveInput;
+
+    /// <summary>The newest mark belongs one rung earlier.</summary>
+    public sealed record MoveMarkBack : LiveInput;
+
+    /// <summary>The log holds these marks safely.</summary>
+    public sealed record MarksFlushed(int UpToId) : LiveInput;
+
+    /// <summary>Something outside went wrong; music stops and the director is told.</summary>
+    public sealed record Trouble(string Sentence) : LiveInput;
+}

@@ -1,0 +1,73 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Planning;
+
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>The whole state of a running session. A value: <see cref="LiveMachine"/> makes the next one.</summary>
+public sealed record LiveSession
+{
+    public required Warmup Warmup { get; init; }
+
+    public LiveState State { get; init; } = LiveState.Ready;
+
+    public Hold Hold { get; init; }
+
+    public bool Rolling { get; init; } = true;
+
+    /// <summary>Index of the present step, from 0.</summary>
+    public int StepIndex { get; init; }
+
+    /// <summary>The present step's ladder as it is now: live changes re-make it.</summary>
+    public IReadOnlyList<Rung> Rungs { get; init; } = [];
+
+    /// <summary>Index of the present rung, from 0; in <see cref="LiveState.Breath"/> and <see cref="LiveState.Wait"/> the one just sung.</summary>
+    public int RungIndex { get; init; }
+
+    /// <summary>Index of the present round and phase of a body or breathing exercise, from 0.</summary>
+    public int RoundIndex { get; init; }
+
+    public int PhaseIndex { get; init; }
+
+    public Tempo Tempo { get; init; } = Tempo.FromBeatsPerMinute(80);
+
+    /// <summary>Valid while the state is timed.</summary>
+    public Timeline Timeline { get; init; }
+
+    /// <summary>The beat at which the present state began.</summary>
+    public Beats StateStart { get; init; }
+
+    /// <summary>The beat at which the present state is over, or null when it waits for the director.</summary>
+    public Beats? StateEnd { get; init; }
+
+    /// <summary>Rises with every silence; whatever carries an older one is never played.</summary>
+    public long Generation { get; init; } = 1;
+
+    public LiveClocks Clocks { get; init; } = new(TimeSpan.Zero, TimeSpan.Zero, default, false);
+
+    public IReadOnlyList<LiveMark> Marks { get; init; } = [];
+
+    /// <summary>The id the next mark gets.</summary>
+    public int NextMarkId { get; init; } = 1;
+
+    public Notice? Notice { get; init; }
+
+    /// <summary>True after a first "one more key" beyond a part's extreme range: a second one obeys.</summary>
+    public bool WarnedBeyondExtreme { get; init; }
+
+    /// <summary>The step now led or introduced, or null before the first, after the last and without a plan.</summary>
+    public WarmupStep? Step => StepIndex < Warmup.Steps.Count ? Warmup.Steps[StepIndex] : null;
+
+    /// <summary>The rung now sung, cued or just sung, or null.</summary>
+    public Rung? Rung => RungIndex < Rungs.Count ? Rungs[RungIndex] : null;
+
+    /// <summary>The rung after it, or null when it is the last.</summary>
+    public Rung? NextRung => RungIndex + 1 < Rungs.Count ? Rungs[RungIndex + 1] : null;
+
+    /// <summary>When <see cref="LiveInput.TimePassed"/> is due, or null when only the director can go on.</summary>
+    public Moment? NextWake => Hold == Hold.None && StateEnd is { } end ? Timeline.TimeAt(end) : null;
+
+    /// <summary>What a mark typed now refers to.</summary>
+    public MarkAnchor AnchorAt(Moment now) => new(StepIndex, RungIndex, Rung?.Tonic, now);
+}

@@ -1,0 +1,9 @@
+namespace WarmupConsole.Sessions.Marks;
+
+/// <summary>A mark of the running session.</summary>
+/// <param name="Id">Counts from 1 in this session and is never used again.</param>
+/// <param name="Content">What it says.</param>
+/// <param name="Anchor">What it refers to.</param>
+/// <param name="Echo">The mark in words, for the screen: "altos flat in E".</param>
+/// <param name="IsFlushed">True once the log holds it safely on disk.</param>
+public sealed record LiveMark(int Id, MarkContent Content, MarkAnchor Anchor, string Echo, bool IsFlushed);

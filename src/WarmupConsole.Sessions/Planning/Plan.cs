@@ -1,0 +1,18 @@
+namespace WarmupConsole.Sessions.Planning;
+
+/// <summary>The order of one warm-up as its file says it.</summary>
+public sealed record Plan
+{
+    /// <summary>The day it is for, or null.</summary>
+    public DateOnly? Date { get; init; }
+
+    public string Title { get; init; } = "";
+
+    /// <summary>Minutes the warm-up may take; 5–60.</summary>
+    public int Minutes { get; init; } = 15;
+
+    /// <summary>True to go on by itself after each breath; false to wait for the director at every key.</summary>
+    public bool Rolling { get; init; } = true;
+
+    public required IReadOnlyList<PlanStep> Steps { get; init; }
+}
