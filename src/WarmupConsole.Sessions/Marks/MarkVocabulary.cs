@@ -34,7 +34,7 @@ internal sealed class MarkVocabulary
 
     internal bool TryTakeKind(WordCursor cursor, out MarkKind kind) => kinds.TryTake(cursor, out kind);
 
-    /// <summary>One part or group, or several by their letters run together ("sa").</summary>
+    /// <summary>One part or group, or, as the first word of a mark, several by their letters run together ("sa"); later "at" and "st" mean something else.</summary>
     internal bool TryTakeParts(WordCursor cursor, out IReadOnlyList<string> ids)
     {
         if (parts.TryTake(cursor, out ids))
@@ -43,7 +43,7 @@ internal sealed class MarkVocabulary
         }
 
         string word = cursor.Next;
-        bool isLetters = word.Length > 1 && word.All(letters.ContainsKey);
+        bool isLetters = cursor.Position == 0 && word.Length > 1 && word.All(letters.ContainsKey);
         ids = isLetters ? [.. word.Select(letter => letters[letter])] : [];
         cursor.Position += isLetters ? 1 : 0;
         return isLetters;

@@ -58,7 +58,7 @@ public sealed class MarkGrammarTests
         { "a f at the c#5", "alto", "flat", "", "C♯5", "" },
         { "b p on Bb3", "bass", "pressed", "", "B♭3", "" },
         { "a f on D", "alto", "flat", "", "", "on D" },
-        { "s f on B", "soprano", "flat", "", "", "on B" },
+        { "s f on B", "soprano", "flat", "", "B4", "" },
         { "a f on e flat", "alto", "flat", "", "", "on E♭" },
         { "tenors flat on B", "tenor", "flat", "", "B3", "" },
         { "a f on 5", "alto", "flat", "", "", "degree 5" },
