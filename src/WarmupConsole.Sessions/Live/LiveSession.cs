@@ -16,6 +16,9 @@ public sealed record LiveSession
 
     public bool Rolling { get; init; } = true;
 
+    /// <summary>True once a step was introduced.</summary>
+    public bool HasBegun { get; init; }
+
     /// <summary>Index of the present step, from 0.</summary>
     public int StepIndex { get; init; }
 
