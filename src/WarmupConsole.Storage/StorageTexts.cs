@@ -15,15 +15,15 @@ public static class StorageTexts
     public const string Tag = "tags (!name) are not read; leave it out";
     public const string TooDeep = "values are nested more than 60 deep, which no file of a choir is";
     public const string SecondDocument = "a second document begins here (---); put it into a file of its own";
+    public const string NoSuchFolder = "there is no such folder; check the path";
+    public const string NoSuchFile = "there is no such file; check the path";
+    public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
+    public const string TempoOrder = "the tempo must be named so that from <= default <= to";
     public const string NameNotText = "a name must be a single word, not a list or further names";
-
-    public static string Missing(string file) => $"there is no such file ({file}); check the path";
 
     public static string Unreadable(string reason) => $"it cannot be read: {reason}";
 
     public static string Unwritable(string reason) => $"it cannot be written: {reason}";
-
-    public static string AlreadyThere => "there is already such a file, and nothing is overwritten; choose another name or move that one";
 
     public static string Forbidden(char c) => Printable.IsOrderOverride(c)
         ? $"the invisible character {Printable.Name(c)} shows text in another order than it has; delete it"
@@ -60,8 +60,6 @@ public static class StorageTexts
     public static string NotAChoice(string name, string value, IReadOnlyList<string> choices) =>
         $"'{name}' cannot be '{Short(value)}'; write one of {string.Join(", ", choices)}";
 
-    public static string NotARange(string name, string reason) => $"'{name}' is no range of pitches: {reason}";
-
     public static string ComfortableOutside(string comfortable, string extreme) =>
         $"the comfortable range {comfortable} lies partly outside the extreme range {extreme}; narrow one or widen the other";
 
@@ -78,10 +76,7 @@ public static class StorageTexts
 
     public static string HoldTooLong(int counts) => $"a hold of {counts} counts is too long; holds are short, at most 4";
 
-    public static string TempoOrder => "the tempo must be named so that from <= default <= to";
-
-    public static string HarmonyLength(string harmony, string pattern) =>
-        $"the harmony lasts {harmony} beats and the pattern {pattern}; make them equal";
+    public static string InField(string name, string message) => $"'{name}': {message}";
 
     public static string UnknownExercise(string id, IReadOnlyList<string> near) =>
         $"there is no exercise '{Short(id)}'; {(near.Count > 0 ? Offer(near) : "look in the exercises folder and the catalogue")}";

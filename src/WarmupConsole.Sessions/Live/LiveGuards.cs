@@ -3,6 +3,8 @@ namespace WarmupConsole.Sessions.Live;
 /// <summary>Every condition of the machine, each with its words. Those on one trigger of one state exclude each other.</summary>
 internal static class LiveGuards
 {
+    public static LiveGuard Always { get; } = new("always", "", _ => true);
+
     public static LiveGuard Held { get; } = new("held", LiveTexts.MusicRuns, session => session.Hold != Hold.None);
 
     public static LiveGuard NotHeld { get; } = new("not held", LiveTexts.IsHeld, session => session.Hold == Hold.None);
@@ -38,7 +40,7 @@ internal static class LiveGuards
 
     public static LiveGuard NewTempo { get; } = new("new tempo", LiveTexts.Waits, session => !SameTempo.Holds(session));
 
-    public static LiveGuard NextPhase { get; } = new("another phase or round follows", LiveTexts.LastPhase, session => !LastPhase.Holds(session));
+    public static LiveGuard NextPhase { get; } = new("another phase or round follows", LiveTexts.LastPhase, session => !IsLastPhase(session));
 
     public static LiveGuard LastPhase { get; } = new("last phase", LiveTexts.NotLastPhase, IsLastPhase);
 
@@ -56,7 +58,7 @@ internal static class LiveGuards
 
     private static readonly LiveGuard[] All =
     [
-        Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
+        Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
         Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, CanTurn,
     ];
 

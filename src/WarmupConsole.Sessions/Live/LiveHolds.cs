@@ -10,7 +10,7 @@ internal sealed class LiveHolds(LiveTurn turn)
     {
         if (turn.Session is { Hold: Hold.None, StateEnd: not null })
         {
-            Hold(Live.Hold.Silenced);
+            Begin(Hold.Silenced);
         }
         else
         {
@@ -18,21 +18,21 @@ internal sealed class LiveHolds(LiveTurn turn)
         }
     }
 
-    public void Pause() => Hold(Live.Hold.Paused);
+    public void Pause() => Begin(Hold.Paused);
 
     /// <summary>Ends a hold, if there is one; the clocks go on.</summary>
     public void Release()
     {
-        if (turn.Session.Hold != Live.Hold.None)
+        if (turn.Session.Hold != Hold.None)
         {
-            Set(Live.Hold.None);
+            Set(Hold.None);
         }
     }
 
-    private void Hold(Hold hold)
+    private void Begin(Hold hold)
     {
         turn.Silence();
-        if (turn.Session is { State: LiveState.Rung, Hold: Live.Hold.None })
+        if (turn.Session is { State: LiveState.Rung, Hold: Hold.None })
         {
             turn.Record(new RungEnded(turn.Session.StepIndex, turn.Session.RungIndex, Whole: false));
         }
@@ -42,7 +42,7 @@ internal sealed class LiveHolds(LiveTurn turn)
 
     private void Set(Hold hold)
     {
-        turn.Session = turn.Session with { Hold = hold, Clocks = turn.Session.Clocks.At(turn.Now, running: hold != Live.Hold.Paused) };
+        turn.Session = turn.Session with { Hold = hold, Clocks = turn.Session.Clocks.At(turn.Now, running: hold != Hold.Paused) };
         turn.Record(new HoldChanged(HoldText.Write(hold)));
     }
 }

@@ -25,7 +25,7 @@ internal static class LiveResume
     private static LiveSession AtFacts(LiveSession session, SessionFacts facts)
     {
         LiveSession at = StepLeading.AtStep(session, facts.StepIndex);
-        IReadOnlyList<Rung> rungs = Rebuilt(at.Step!, facts.Keys, session.Warmup.Choir.Parts);
+        List<Rung> rungs = Rebuilt(at.Step!, facts.Keys, session.Warmup.Choir.Parts);
         return at with
         {
             HasBegun = true,

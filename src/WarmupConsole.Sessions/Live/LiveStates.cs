@@ -55,28 +55,26 @@ internal sealed class LiveStates
     /// <summary>Why an action would do nothing, or null when it would act.</summary>
     public string? WhyNot(LiveAction action)
     {
-        if (machine.CanFire((LiveTrigger)action, out ICollection<string> unmet))
+        if (machine.CanFire((LiveTrigger)action, out ICollection<string>? unmet))
         {
             return null;
         }
 
         return turn.Session is { State: LiveState.Introduce, Step: null } ? LiveTexts.NoPlan
-            : unmet.Count > 0 ? LiveGuards.RefusalFor(unmet.Last())
+            : unmet is { Count: > 0 } ? LiveGuards.RefusalFor(unmet.Last())
             : LiveTexts.NotIn(turn.Session.State, action);
     }
 
-    /// <summary>True when the machine knows what to do with time in the present state, if only to ignore it.</summary>
-    public bool Takes(LiveTrigger trigger) => machine.CanFire(trigger);
-
-    public string Graph() => MermaidGraph.Format(machine.GetInfo());
+    /// <summary>The moves between states; what stays in a state would only cover them up.</summary>
+    public string Graph() => string.Join('\n', MermaidGraph.Format(machine.GetInfo()).ReplaceLineEndings("\n").Split('\n').Where(line => !Stays(line)));
 
     private void ConfigureReady()
     {
         To(LiveState.Ready, LiveTrigger.GoOn, LiveState.Introduce);
         To(LiveState.Ready, LiveTrigger.End, LiveState.Finished);
+        Stay(LiveState.Ready, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        Stay(LiveState.Ready, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
         machine.Configure(LiveState.Ready)
-            .InternalTransition(LiveTrigger.Silence, holds.Silence)
-            .InternalTransition(LiveTrigger.RollOrWait, RollOrWait)
             .Ignore(LiveTrigger.TimeElapsed)
             .Ignore(LiveTrigger.CueDue);
     }
@@ -92,9 +90,9 @@ internal sealed class LiveStates
         To(state, LiveTrigger.GoOn, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.HasNothing, LiveGuards.LastStep);
         Stay(state, LiveTrigger.Pause, LiveGuards.Held, holds.Release);
         Stay(state, LiveTrigger.Pause, LiveGuards.NotHeld, holds.Pause);
+        Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
         machine.Configure(state)
             .OnEntry(steps.Introduce)
-            .InternalTransition(LiveTrigger.RollOrWait, RollOrWait)
             .Ignore(LiveTrigger.TimeElapsed)
             .Ignore(LiveTrigger.CueDue);
     }
@@ -107,10 +105,10 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.Pause, LiveGuards.NotPaused, holds.Pause);
         To(state, LiveTrigger.Repeat, LiveState.Cue);
         Stay(state, LiveTrigger.TurnRound, LiveGuards.CanTurn, ladder.TurnRound);
-        machine.Configure(state).InternalTransition(LiveTrigger.OneMoreKey, ladder.OneMoreKey);
+        Stay(state, LiveTrigger.OneMoreKey, LiveGuards.Always, ladder.OneMoreKey);
         if (state != LiveState.Wait)
         {
-            machine.Configure(state).InternalTransition(LiveTrigger.RollOrWait, RollOrWait);
+            Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
             IgnoreIfHeld(state, LiveTrigger.TimeElapsed);
         }
 
@@ -167,17 +165,20 @@ internal sealed class LiveStates
         To(state, LiveTrigger.Pause, LiveState.Phase, LiveGuards.Paused);
         Stay(state, LiveTrigger.Pause, LiveGuards.NotPaused, holds.Pause);
         To(state, LiveTrigger.Repeat, LiveState.Phase);
+        Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
         machine.Configure(state)
             .OnEntry(steps.Phase)
-            .InternalTransition(LiveTrigger.RollOrWait, RollOrWait)
             .Ignore(LiveTrigger.CueDue);
     }
 
-    private void ConfigureFinished() => machine.Configure(LiveState.Finished)
-        .OnEntry(steps.Finish)
-        .InternalTransition(LiveTrigger.Silence, holds.Silence)
-        .Ignore(LiveTrigger.TimeElapsed)
-        .Ignore(LiveTrigger.CueDue);
+    private void ConfigureFinished()
+    {
+        Stay(LiveState.Finished, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        machine.Configure(LiveState.Finished)
+            .OnEntry(steps.Finish)
+            .Ignore(LiveTrigger.TimeElapsed)
+            .Ignore(LiveTrigger.CueDue);
+    }
 
     /// <summary>What is the same in every state in which a step is introduced or led.</summary>
     private void ConfigureStepChanges(LiveState state)
@@ -187,7 +188,7 @@ internal sealed class LiveStates
         To(state, LiveTrigger.End, LiveState.Finished);
         Stay(state, LiveTrigger.Faster, LiveGuards.CanGoFaster, tempo.Faster);
         Stay(state, LiveTrigger.Slower, LiveGuards.CanGoSlower, tempo.Slower);
-        machine.Configure(state).InternalTransition(LiveTrigger.Silence, holds.Silence);
+        Stay(state, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
     }
 
     private void To(LiveState from, LiveTrigger trigger, LiveState to, params LiveGuard[] guards)
@@ -205,6 +206,8 @@ internal sealed class LiveStates
         machine.Configure(state).IgnoreIf(trigger, Condition(LiveGuards.Held));
 
     private Tuple<Func<bool>, string> Condition(LiveGuard guard) => new(() => guard.Holds(turn.Session), guard.Words);
+
+    private static bool Stays(string line) => line.Trim().Split(' ') is [var from, "-->", var to, ":", _, .. var rest] && from == to && !rest.Contains("/");
 
     private void RollOrWait() => turn.Session = turn.Session with { Rolling = !turn.Session.Rolling };
 }

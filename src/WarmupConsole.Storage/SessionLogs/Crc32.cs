@@ -1,11 +1,11 @@
 namespace WarmupConsole.Storage.SessionLogs;
 
 /// <summary>CRC-32/ISO-HDLC: polynomial EDB88320 reflected, start and final inversion; check value of "123456789" is CBF43926.</summary>
-internal static class Crc32
+public static class Crc32
 {
     private static readonly uint[] Table = [.. Enumerable.Range(0, 256).Select(index => Entry((uint)index))];
 
-    internal static uint Of(ReadOnlySpan<byte> bytes)
+    public static uint Of(ReadOnlySpan<byte> bytes)
     {
         uint crc = uint.MaxValue;
         foreach (byte next in bytes)
