@@ -1,0 +1,103 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Choirs;
+
+/// <summary>Reads the parts of a choir; ids and letters must tell them apart.</summary>
+internal static class PartsReader
+{
+    private static readonly Limits Parts = new(1, 16, "parts");
+    private static readonly Limits Singers = new(0, 500, "singers");
+    private static readonly Limits Placement = new(-3, 3, "octaves");
+    private static readonly Limits Letters = new(1, 12, "spellings");
+    private static readonly Limits Groups = new(0, 12, "groups");
+
+    internal static List<Part> Read(MapReader choir)
+    {
+        Dictionary<string, int> ids = [];
+        Dictionary<string, int> letters = [];
+        List<Part> parts = [];
+        foreach (YamlNode node in choir.Items("parts", Parts))
+        {
+            if (MapReader.Over(node, "a part", choir.Problems) is { } fields)
+            {
+                parts.Add(ReadPart(fields, ids));
+                CheckLetters(fields, parts[^1], letters);
+                fields.Finish();
+            }
+        }
+
+        return parts;
+    }
+
+    private static Part ReadPart(MapReader fields, Dictionary<string, int> ids)
+    {
+        string id = fields.Id("id");
+        UniqueCheck.Add(ids, fields, "id", id);
+        string name = fields.Text("name", Capital(id));
+        IReadOnlyList<string> letters = fields.Texts("letters", Letters);
+        Part part = new(
+            id,
+            name,
+            letters.Count > 0 ? [.. letters.Select(letter => letter.ToLowerInvariant())] : DefaultLetters(name),
+            ReadGroups(fields),
+            fields.Whole("singers", Singers) ?? 0,
+            fields.Whole("placement", Placement) ?? 0,
+            ReadRange(fields));
+        CheckReserved(fields, "id", id);
+        return part;
+    }
+
+    private static List<string> ReadGroups(MapReader fields)
+    {
+        List<string> groups = [];
+        foreach (YamlNode node in fields.OptionalItems("groups", Groups))
+        {
+            if (fields.Values.Id(node, "groups") is { } group && group != LadderSpec.Everyone)
+            {
+                groups.Add(group);
+            }
+        }
+
+        return groups;
+    }
+
+    private static VoiceRange ReadRange(MapReader fields)
+    {
+        PitchRange? extreme = Range(fields, "extreme");
+        PitchRange? comfortable = Range(fields, "comfortable");
+        if (extreme is { } outer && comfortable is { } inner && !outer.Contains(inner))
+        {
+            string message = StorageTexts.ComfortableOutside(PitchRangeText.Write(inner), PitchRangeText.Write(outer));
+            fields.Problems.Add(fields.Optional("comfortable")!, message);
+        }
+
+        return new(extreme ?? default, comfortable ?? default);
+    }
+
+    private static PitchRange? Range(MapReader fields, string name) =>
+        fields.Required(name) is { } node ? MusicField.Read(fields, node, name, PitchRangeText.Parse)?.Value : null;
+
+    /// <summary>First letter and plural of the name.</summary>
+    private static string[] DefaultLetters(string name) =>
+        name.Length == 0 ? [] : [name[..1].ToLowerInvariant(), name.ToLowerInvariant() + "s"];
+
+    private static string Capital(string id) => id.Length == 0 ? "" : char.ToUpperInvariant(id[0]) + id[1..];
+
+    private static void CheckReserved(MapReader fields, string field, string value)
+    {
+        if (value is LadderSpec.Everyone or LadderSpec.AnyPart)
+        {
+            fields.Problems.Add(fields.Optional(field)!, StorageTexts.ReservedName(value));
+        }
+    }
+
+    private static void CheckLetters(MapReader fields, Part part, Dictionary<string, int> lines)
+    {
+        foreach (string letter in part.Letters.Distinct())
+        {
+            UniqueCheck.Add(lines, fields, "letters", letter);
+        }
+    }
+}

@@ -1,0 +1,34 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Exercises;
+
+/// <summary>Files of exercises in and out, as docs/plan-format.md says.</summary>
+public static class ExerciseFile
+{
+    public static FileRead<IReadOnlyList<Exercise>> Read(string file, ReadOnlySpan<byte> bytes)
+    {
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "an exercise file");
+        if (!opened.IsGood)
+        {
+            return new(null, opened.Problems);
+        }
+
+        MapReader reader = opened.Value;
+        Dictionary<string, int> lines = [];
+        List<Exercise> exercises = [];
+        foreach (YamlNode node in reader.Items("exercises", ExerciseWords.HowMany))
+        {
+            if (MapReader.Over(node, "an exercise", reader.Problems) is { } fields)
+            {
+                exercises.Add(ExerciseReader.Read(fields));
+                UniqueCheck.Add(lines, fields, "id", exercises[^1].Id);
+            }
+        }
+
+        reader.Finish();
+        return reader.Problems.Finish<IReadOnlyList<Exercise>>(exercises);
+    }
+
+    public static string Write(IEnumerable<Exercise> exercises) => ExerciseWriter.Write(exercises);
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Exercises;
+
+/// <summary>Writes exercises so that they read back as themselves; the session log keeps them so.</summary>
+internal static class ExerciseWriter
+{
+    internal static string Write(IEnumerable<Exercise> exercises)
+    {
+        StringBuilder text = new("format: 1\nexercises:\n");
+        foreach (Exercise exercise in exercises)
+        {
+            Head(text, exercise);
+            if (exercise.Pattern is { } pattern)
+            {
+                Sung(text, exercise, pattern);
+            }
+            else
+            {
+                Phases(text, exercise);
+            }
+
+            Words(text, exercise);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Head(StringBuilder text, Exercise exercise)
+    {
+        (Tempo usual, Tempo from, Tempo to) = exercise.Tempo;
+        text.Append("  - id: ").Append(YamlLine.Quote(exercise.Id)).Append('\n');
+        Line(text, "title", YamlLine.Quote(exercise.Title));
+        Line(text, "stage", StageData.Id(exercise.Stage));
+        Line(text, "tempo", $"{{default: {TempoField.Write(usual)}, from: {TempoField.Write(from)}, to: {TempoField.Write(to)}}}");
+        Line(text, "purposes", $"[{string.Join(", ", exercise.Purposes.Select(PurposeData.Id))}]");
+        Line(text, "talk", exercise.TalkSeconds.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private static void Sung(StringBuilder text, Exercise exercise, Pattern pattern)
+    {
+        Line(text, "mode", ModeData.Id(exercise.Mode));
+        Line(text, "pattern", YamlLine.Quote(PatternText.Write(pattern)));
+        Optional(text, "syllables", SyllableText.Write(pattern));
+        Optional(text, "harmony", HarmonyText.Write(exercise.Harmony));
+        Line(text, "dynamics", YamlLine.List(exercise.Dynamics));
+        Line(text, "articulation", ExerciseWords.Articulations.Name(exercise.Articulation));
+    }
+
+    private static void Phases(StringBuilder text, Exercise exercise)
+    {
+        text.Append("    phases:\n");
+        foreach (BreathPhase phase in exercise.Phases)
+        {
+            string say = phase.Say.Length == 0 ? "" : $", say: {YamlLine.Quote(phase.Say)}";
+            text.Append(CultureInfo.InvariantCulture, $"      - {{do: {ExerciseWords.Actions.Name(phase.Action)}, counts: {phase.Counts}{say}}}\n");
+        }
+
+        Line(text, "rounds", exercise.Rounds.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private static void Words(StringBuilder text, Exercise exercise)
+    {
+        Optional(text, "instruction", exercise.Instruction);
+        Optional(text, "listen", exercise.Listen);
+        Optional(text, "caution", exercise.Caution);
+    }
+
+    private static void Optional(StringBuilder text, string name, string value)
+    {
+        if (value.Length > 0)
+        {
+            Line(text, name, YamlLine.Quote(value));
+        }
+    }
+
+    private static void Line(StringBuilder text, string name, string value) =>
+        text.Append("    ").Append(name).Append(": ").Append(value).Append('\n');
+}

@@ -1,0 +1,33 @@
+using System.Reflection;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Folders;
+
+/// <summary>The exercises that come with the program, kept inside it.</summary>
+public static class Catalogue
+{
+    /// <summary>How problems name the files of the catalogue.</summary>
+    public const string Name = "catalogue";
+
+    private static readonly Lazy<FileRead<IReadOnlyList<Exercise>>> Loaded = new(ReadAll);
+
+    /// <summary>All exercises of the catalogue; a problem here is a fault of the program.</summary>
+    public static FileRead<IReadOnlyList<Exercise>> Load() => Loaded.Value;
+
+    private static FileRead<IReadOnlyList<Exercise>> ReadAll()
+    {
+        ExerciseCollection all = new();
+        Assembly program = typeof(Catalogue).Assembly;
+        foreach (string name in program.GetManifestResourceNames().Where(name => name.EndsWith(".yaml", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        {
+            using Stream stream = program.GetManifestResourceStream(name)!;
+            byte[] bytes = new byte[stream.Length];
+            stream.ReadExactly(bytes);
+            all.Add(Name, ExerciseFile.Read(name, bytes));
+        }
+
+        return all.Finish();
+    }
+}

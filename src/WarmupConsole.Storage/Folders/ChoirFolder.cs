@@ -1,0 +1,135 @@
+using System.Globalization;
+using System.Text;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Choirs;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Plans;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Folders;
+
+/// <summary>The folder of one choir. Its files are found by where they stand; no path is ever taken from what a file holds.</summary>
+public sealed class ChoirFolder
+{
+    private const string Plans = "plans";
+    private const string Sessions = "sessions";
+    private const string YamlExtension = ".yaml";
+
+    private ChoirFolder(string root, string writeRoot, Choir choir, string yaml, IReadOnlyList<Exercise> exercises)
+    {
+        (Root, WriteRoot, Choir, ChoirYaml, Exercises) = (root, writeRoot, choir, yaml, exercises);
+    }
+
+    public string Root { get; }
+
+    /// <summary>Where plans and sessions are written: the root, or the settings folder for a demo choir.</summary>
+    public string WriteRoot { get; }
+
+    public Choir Choir { get; }
+
+    /// <summary>choir.yaml as it is, for the session log.</summary>
+    public string ChoirYaml { get; }
+
+    /// <summary>The catalogue and the director's own.</summary>
+    public IReadOnlyList<Exercise> Exercises { get; }
+
+    public string SessionsFolder => Path.Combine(WriteRoot, Sessions);
+
+    public PlanContext Context => new(Exercises, Choir);
+
+    /// <summary>The plans, oldest first by the date in their name; names without a date come before.</summary>
+    public IReadOnlyList<string> PlanPaths => Listed(Plans, YamlExtension, path => (StartsWithDate(path) ? "1" : "0") + Path.GetFileName(path));
+
+    /// <summary>The plan with the latest date in its name, or null when there is none.</summary>
+    public string? NewestPlan => PlanPaths.Count == 0 ? null : PlanPaths[^1];
+
+    /// <summary>The session logs, oldest first.</summary>
+    public IReadOnlyList<string> SessionPaths => Listed(Sessions, SessionLogs.LogFormat.FileExtension, path => Path.GetFileName(path));
+
+    /// <summary>The choir folder that a plan stands in: the one above plans/.</summary>
+    public static string RootOf(string planPath) =>
+        Path.GetDirectoryName(Path.GetDirectoryName(Path.GetFullPath(planPath))) ?? Path.GetFullPath(planPath);
+
+    /// <summary>Reads choir.yaml and all exercises; or everything that is wrong with any of them.</summary>
+    public static FileRead<ChoirFolder> Open(string root, SettingsFolder settings)
+    {
+        if (!Directory.Exists(root))
+        {
+            return new(null, [FileProblem.Whole(root, StorageTexts.NoSuchFolder)]);
+        }
+
+        string choirPath = Path.Combine(root, ChoirFile.Name);
+        FileRead<byte[]> bytes = BoundedFile.Read(choirPath, Utf8Text.MostBytes);
+        FileRead<Choir> choir = bytes.IsGood ? ChoirFile.Read(choirPath, bytes.Value) : new(null, bytes.Problems);
+        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root);
+        if (!choir.IsGood || !exercises.IsGood)
+        {
+            return new(null, [.. choir.Problems, .. exercises.Problems]);
+        }
+
+        string writeRoot = choir.Value.Demo ? settings.DemoFolder(root) : root;
+        return new(new(root, writeRoot, choir.Value, Text(bytes.Value!), exercises.Value), []);
+    }
+
+    /// <summary>Reads a plan and looks its names up in this choir.</summary>
+    public FileRead<LoadedPlan> ReadPlan(string path)
+    {
+        FileRead<byte[]> bytes = BoundedFile.Read(path, Utf8Text.MostBytes);
+        if (!bytes.IsGood)
+        {
+            return new(null, bytes.Problems);
+        }
+
+        FileRead<Plan> plan = PlanFile.Read(path, bytes.Value, Context);
+        return plan.IsGood ? new(new(plan.Value, path, Text(bytes.Value)), []) : new(null, plan.Problems);
+    }
+
+    /// <summary>Where the plan of a day is written.</summary>
+    public string PlanPathFor(DateOnly date) =>
+        Path.Combine(WriteRoot, Plans, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + YamlExtension);
+
+    /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
+    public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
+
+    private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root)
+    {
+        ExerciseCollection all = new();
+        all.Add(Catalogue.Name, Catalogue.Load());
+        foreach (string path in FilesIn(Path.Combine(root, "exercises"), YamlExtension).Order(StringComparer.Ordinal))
+        {
+            FileRead<byte[]> bytes = BoundedFile.Read(path, Utf8Text.MostBytes);
+            all.Add(path, bytes.IsGood ? ExerciseFile.Read(path, bytes.Value) : new(null, bytes.Problems));
+        }
+
+        return all.Finish();
+    }
+
+    private static string Text(byte[] utf8) => Encoding.UTF8.GetString(utf8).TrimStart('\uFEFF');
+
+    private static IReadOnlyList<string> FilesIn(string folder, string extension)
+    {
+        try
+        {
+            return Directory.Exists(folder)
+                ? [.. Directory.EnumerateFiles(folder).Where(path => Path.GetExtension(path) == extension)]
+                : [];
+        }
+        catch (Exception fault) when (FileFault.IsExpected(fault))
+        {
+            return [];
+        }
+    }
+
+    private static bool StartsWithDate(string path)
+    {
+        string name = Path.GetFileName(path);
+        return name.Length >= 10 && DateOnly.TryParseExact(name[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
+    }
+
+    private IReadOnlyList<string> Listed(string folder, string extension, Func<string, string> order) =>
+        [.. FilesIn(Path.Combine(Root, folder), extension)
+            .Concat(WriteRoot == Root ? [] : FilesIn(Path.Combine(WriteRoot, folder), extension))
+            .OrderBy(order, StringComparer.Ordinal)];
+}

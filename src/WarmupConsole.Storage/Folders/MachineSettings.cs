@@ -1,0 +1,5 @@
+namespace WarmupConsole.Storage.Folders;
+
+/// <summary>What belongs to this machine and not to a choir.</summary>
+/// <param name="Port">Name of the MIDI port to play on, or null when none was chosen.</param>
+public sealed record MachineSettings(string? Port);

@@ -1,0 +1,85 @@
+using System.Text;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Folders;
+
+/// <summary>The user's settings folder on this machine: settings, diagnostics, and what demo runs leave behind.</summary>
+public sealed class SettingsFolder(string root)
+{
+    private const string ProgramFolder = "warmup-console";
+
+    public string Root { get; } = root;
+
+    public string SettingsPath => Path.Combine(Root, "settings.yaml");
+
+    public string DiagnosticsPath => Path.Combine(Root, "diagnostics.log");
+
+    /// <summary>APPDATA on Windows; elsewhere XDG_CONFIG_HOME if absolute, else .config in HOME. Without any of them, the temporary folder.</summary>
+    /// <param name="environment">Gives the value of an environment variable, or null.</param>
+    /// <param name="isWindows">Which rule holds.</param>
+    public static SettingsFolder Locate(Func<string, string?> environment, bool isWindows)
+    {
+        string? home = isWindows ? environment("APPDATA") : Absolute(environment("XDG_CONFIG_HOME")) ?? Below(environment("HOME"), ".config");
+        return new(Path.Combine(string.IsNullOrEmpty(home) ? Path.GetTempPath() : home, ProgramFolder));
+    }
+
+    /// <summary>Where a demo choir's plans and sessions are written, so that its own folder stays as it is.</summary>
+    public string DemoFolder(string choirFolder) =>
+        Path.Combine(Root, "demo", Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(choirFolder))));
+
+    /// <summary>The settings; as usual when there is no file yet.</summary>
+    public FileRead<MachineSettings> ReadSettings()
+    {
+        if (!File.Exists(SettingsPath))
+        {
+            return new(new(Port: null), []);
+        }
+
+        FileRead<byte[]> bytes = BoundedFile.Read(SettingsPath, Utf8Text.MostBytes);
+        return bytes.IsGood ? Parse(bytes.Value) : new(null, bytes.Problems);
+    }
+
+    /// <summary>Keeps the settings in place of the former ones; null, or why it could not.</summary>
+    public string? WriteSettings(MachineSettings settings) => Try(() =>
+    {
+        string text = settings.Port is null ? "format: 1\n" : $"format: 1\nport: {YamlLine.Quote(settings.Port)}\n";
+        string draft = SettingsPath + ".new";
+        File.WriteAllBytes(draft, Encoding.UTF8.GetBytes(text));
+        File.Move(draft, SettingsPath, overwrite: true);
+    });
+
+    /// <summary>Adds a line to the diagnostics; null, or why it could not.</summary>
+    public string? AddDiagnostics(DateTimeOffset at, string line) =>
+        Try(() => File.AppendAllText(DiagnosticsPath, $"{at:O} {Printable.Line(line)}\n"));
+
+    private FileRead<MachineSettings> Parse(byte[] bytes)
+    {
+        FileRead<MapReader> opened = FormatCheck.Open(SettingsPath, bytes, "settings.yaml");
+        if (!opened.IsGood)
+        {
+            return new(null, opened.Problems);
+        }
+
+        string port = opened.Value.Text("port", "");
+        opened.Value.Finish();
+        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port));
+    }
+
+    private string? Try(Action write)
+    {
+        try
+        {
+            Directory.CreateDirectory(Root);
+            write();
+            return null;
+        }
+        catch (Exception fault) when (FileFault.IsExpected(fault))
+        {
+            return StorageTexts.Unwritable(FileFault.Reason(fault));
+        }
+    }
+
+    private static string? Absolute(string? path) => Path.IsPathRooted(path) ? path : null;
+
+    private static string? Below(string? folder, string name) => string.IsNullOrEmpty(folder) ? null : Path.Combine(folder, name);
+}

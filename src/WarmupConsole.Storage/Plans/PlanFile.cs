@@ -1,0 +1,40 @@
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Plans;
+
+/// <summary>Plans in and out, as docs/plan-format.md says. What is written reads back as the same plan.</summary>
+public static class PlanFile
+{
+    /// <param name="file">The file as the director named it, for problems.</param>
+    /// <param name="bytes">What it holds.</param>
+    /// <param name="context">Exercises and choir that its names must be found in; null to take names as they are.</param>
+    public static FileRead<Plan> Read(string file, ReadOnlySpan<byte> bytes, PlanContext? context = null)
+    {
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "a plan");
+        if (!opened.IsGood)
+        {
+            return new(null, opened.Problems);
+        }
+
+        MapReader reader = opened.Value;
+        Plan plan = new()
+        {
+            Date = reader.Date("date"),
+            Title = reader.Text("title", ""),
+            Minutes = reader.Whole("minutes", PlanWords.Minutes) ?? 15,
+            Rolling = reader.Choice("advance", PlanWords.Advance) ?? true,
+            Steps = [.. Steps(reader, new(context, reader.Problems))],
+        };
+        reader.Finish();
+        return reader.Problems.Finish(plan);
+    }
+
+    public static string Write(Plan plan) => PlanWriter.Write(plan);
+
+    private static IEnumerable<PlanStep> Steps(MapReader reader, PlanStepReader steps) =>
+        reader.Items("steps", PlanWords.Steps)
+            .Select(node => MapReader.Over(node, "a step", reader.Problems))
+            .OfType<MapReader>()
+            .Select(steps.Read);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using System.Text;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Plans;
+
+/// <summary>Writes a plan as a director would: what is as usual is left out.</summary>
+internal static class PlanWriter
+{
+    private static readonly LadderSpec Usual = new();
+
+    internal static string Write(Plan plan)
+    {
+        StringBuilder text = new("format: 1\n");
+        Line(text, "", "date", plan.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Line(text, "", "title", plan.Title.Length == 0 ? null : YamlLine.Quote(plan.Title));
+        Line(text, "", "minutes", Number(plan.Minutes));
+        Line(text, "", "advance", PlanWords.Advance.Name(plan.Rolling));
+        text.Append("steps:\n");
+        foreach (PlanStep step in plan.Steps)
+        {
+            Step(text, step);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Step(StringBuilder text, PlanStep step)
+    {
+        Line(text, "  - ", "exercise", YamlLine.Quote(step.ExerciseId));
+        Line(text, "    ", "talk", Number(step.TalkSeconds));
+        Line(text, "    ", "tempo", step.Tempo is { } tempo ? TempoField.Write(tempo) : null);
+        Line(text, "    ", "rounds", Number(step.Rounds));
+        Line(text, "    ", "breath", step.BreathBeats == 2 ? null : Number(step.BreathBeats));
+        if (step.Keys != Usual)
+        {
+            text.Append("    keys:\n");
+            Keys(text, step.Keys);
+        }
+
+        Line(text, "    ", "because", step.Because.Count == 0 ? null : YamlLine.List(step.Because));
+    }
+
+    private static void Keys(StringBuilder text, LadderSpec keys)
+    {
+        Line(text, "      ", "start", keys.Start is { } start ? YamlLine.Quote(start.ToAscii()) : null);
+        Line(text, "      ", "shape", PlanWords.Shapes.Name(keys.Shape));
+        Line(text, "      ", "limit", YamlLine.Quote(keys.Limit));
+        Line(text, "      ", "reach", Number(keys.ReachPercent));
+        Line(text, "      ", "tolerance", Number(keys.ToleranceSemitones));
+        Line(text, "      ", "most", Number(keys.MostKeys));
+    }
+
+    private static void Line(StringBuilder text, string indent, string name, string? value)
+    {
+        if (value is not null)
+        {
+            text.Append(indent).Append(name).Append(": ").Append(value).Append('\n');
+        }
+    }
+
+    private static string? Number(int? number) => number?.ToString(CultureInfo.InvariantCulture);
+}

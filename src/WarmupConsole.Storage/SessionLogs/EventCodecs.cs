@@ -1,0 +1,46 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Storage.SessionLogs;
+
+/// <summary>One row per event: its name in logs, and how its fields are read and written.</summary>
+internal static class EventCodecs
+{
+    private static readonly (string Name, Type Type, JsonTypeInfo Fields)[] Rows =
+    [
+        ("run-started", typeof(RunStarted), EventJson.Default.RunStarted),
+        ("run-resumed", typeof(RunResumed), EventJson.Default.RunResumed),
+        ("step-started", typeof(StepStarted), EventJson.Default.StepStarted),
+        ("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged),
+        ("rung-started", typeof(RungStarted), EventJson.Default.RungStarted),
+        ("rung-ended", typeof(RungEnded), EventJson.Default.RungEnded),
+        ("round-started", typeof(RoundStarted), EventJson.Default.RoundStarted),
+        ("timeline-changed", typeof(TimelineChanged), EventJson.Default.TimelineChanged),
+        ("hold-changed", typeof(HoldChanged), EventJson.Default.HoldChanged),
+        ("mark-made", typeof(MarkMade), EventJson.Default.MarkMade),
+        ("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved),
+        ("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone),
+        ("run-ended", typeof(RunEnded), EventJson.Default.RunEnded),
+    ];
+
+    internal static IReadOnlyList<string> Names { get; } = [.. Rows.Select(row => row.Name)];
+
+    internal static string NameOf(SessionEvent fact) => RowOf(fact).Name;
+
+    /// <summary>The fields of an event, in the order of its declaration.</summary>
+    internal static JsonElement FieldsOf(SessionEvent fact) => JsonSerializer.SerializeToElement(fact, RowOf(fact).Fields);
+
+    /// <summary>The event that a line holds; null when the name is not in the table.</summary>
+    /// <exception cref="JsonException">Fields are missing or of the wrong type.</exception>
+    internal static SessionEvent? Read(string name, JsonElement line)
+    {
+        (string Name, Type Type, JsonTypeInfo Fields) row = Array.Find(Rows, row => row.Name == name);
+        return row.Fields is null ? null : (SessionEvent?)line.Deserialize(row.Fields);
+    }
+
+    private static (string Name, Type Type, JsonTypeInfo Fields) RowOf(SessionEvent fact) =>
+        Array.Find(Rows, row => row.Type == fact.GetType()) is { Fields: not null } row
+            ? row
+            : throw new ArgumentException($"{fact.GetType().Name} has no row in the table of session-log events.");
+}

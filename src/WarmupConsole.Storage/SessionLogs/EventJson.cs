@@ -1,0 +1,24 @@
+using System.Text.Json.Serialization;
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Storage.SessionLogs;
+
+/// <summary>Generated readers and writers for the fields of each event.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(HoldChanged))]
+[JsonSerializable(typeof(LadderChanged))]
+[JsonSerializable(typeof(MarkMade))]
+[JsonSerializable(typeof(MarkMoved))]
+[JsonSerializable(typeof(MarkUndone))]
+[JsonSerializable(typeof(RoundStarted))]
+[JsonSerializable(typeof(RungEnded))]
+[JsonSerializable(typeof(RungStarted))]
+[JsonSerializable(typeof(RunEnded))]
+[JsonSerializable(typeof(RunResumed))]
+[JsonSerializable(typeof(RunStarted))]
+[JsonSerializable(typeof(StepStarted))]
+[JsonSerializable(typeof(TimelineChanged))]
+internal sealed partial class EventJson : JsonSerializerContext;

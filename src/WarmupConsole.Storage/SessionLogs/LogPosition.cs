@@ -1,0 +1,11 @@
+namespace WarmupConsole.Storage.SessionLogs;
+
+/// <summary>Where writing goes on in a log.</summary>
+/// <param name="NextSequence">Number of the next record.</param>
+/// <param name="Epoch">Counts the runs in the file, from 1.</param>
+/// <param name="Before">What the file holds already.</param>
+public sealed record LogPosition(long NextSequence, int Epoch, ReadOnlyMemory<byte> Before)
+{
+    /// <summary>A new file.</summary>
+    public static LogPosition New { get; } = new(1, 1, ReadOnlyMemory<byte>.Empty);
+}

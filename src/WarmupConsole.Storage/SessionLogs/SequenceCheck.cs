@@ -1,0 +1,54 @@
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Storage.SessionLogs;
+
+/// <summary>Gathers what is read and watches that the numbers count up without gaps.</summary>
+internal sealed class SequenceCheck
+{
+    private readonly List<SessionRecord> records = [];
+    private readonly List<LogDamage> damages = [];
+
+    /// <summary>Checksum of each record's line by its number: the same record may stand twice, another under its number may not.</summary>
+    private readonly Dictionary<long, uint> seen = [];
+
+    private long expected = 1;
+    private long damagedSince;
+
+    internal IReadOnlyList<SessionRecord> Records => records;
+
+    internal IReadOnlyList<LogDamage> Damages => damages;
+
+    internal void Add(SessionRecord record, ReadOnlySpan<byte> line, long offset)
+    {
+        uint checksum = Crc32.Of(line);
+        if (record.Sequence < expected)
+        {
+            Repeated(record.Sequence, checksum, offset, line.Length);
+            return;
+        }
+
+        long missing = record.Sequence - expected;
+        if (missing > damagedSince)
+        {
+            damages.Add(new(offset, 0, DamageKind.SequenceGap, LogTexts.Gap(expected, record.Sequence - 1)));
+        }
+
+        records.Add(record);
+        seen[record.Sequence] = checksum;
+        (expected, damagedSince) = (record.Sequence + 1, 0);
+    }
+
+    internal void AddDamage(long offset, long length, DamageKind kind)
+    {
+        damages.Add(new(offset, length, kind, LogTexts.Damage(kind)));
+        damagedSince++;
+    }
+
+    private void Repeated(long sequence, uint checksum, long offset, long length)
+    {
+        if (!seen.TryGetValue(sequence, out uint first) || first != checksum)
+        {
+            AddDamage(offset, length, DamageKind.SequenceRepeated);
+        }
+    }
+}

@@ -1,0 +1,155 @@
+using System.Collections.Concurrent;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Storage.SessionLogs;
+
+/// <summary>
+/// Takes events from any thread without ever waiting for the disk, and writes them on a thread of its own. Marks are flushed at
+/// once and then told; others within a second. When the file fails, everything is kept and tried again, and the director is told once.
+/// </summary>
+public sealed class SessionLogThread : IDisposable
+{
+    /// <summary>More events than a long evening has; beyond it the disk has been gone for hours.</summary>
+    public const int Capacity = 20_000;
+
+    private static readonly TimeSpan FlushEvery = TimeSpan.FromSeconds(1);
+
+    private readonly SessionLogWriter writer;
+    private readonly TimeProvider time;
+    private readonly ConcurrentQueue<Posted> posted = new();
+    private readonly AutoResetEvent wake = new(false);
+    private readonly Lock gate = new();
+    private readonly Thread thread;
+    private readonly Queue<(long Sequence, int MarkId)> unconfirmed = new();
+    private long lastFlush;
+    private long urgentUpTo;
+    private volatile bool isEnding;
+    private bool isFailing;
+
+    public SessionLogThread(SessionLogWriter writer, TimeProvider time)
+    {
+        (this.writer, this.time) = (writer, time);
+        lastFlush = time.GetTimestamp();
+        thread = new Thread(Run) { IsBackground = true, Name = "session log" };
+    }
+
+    /// <summary>Marks up to this id are safely on disk. Raised on the writing thread.</summary>
+    public event Action<int>? MarksFlushed;
+
+    /// <summary>The log cannot be written; the sentence is for the director. Raised once for each stretch of failures.</summary>
+    public event Action<string>? Failed;
+
+    /// <summary>Begins to write on a thread of its own.</summary>
+    public void Start() => thread.Start();
+
+    /// <summary>Hands an event over; never waits. What does not fit any more is told by <see cref="Failed"/>.</summary>
+    public void Post(SessionEvent fact, DateTimeOffset at, Moment monotonic)
+    {
+        if (isEnding || posted.Count >= Capacity)
+        {
+            Failed?.Invoke(LogTexts.QueueFull);
+            return;
+        }
+
+        posted.Enqueue(new(fact, at, monotonic));
+        wake.Set();
+    }
+
+    /// <summary>Writes all that was posted, and flushes what is due. For the writing thread, and for tests without one.</summary>
+    public void Drain()
+    {
+        lock (gate)
+        {
+            TakePosted();
+            bool isDue = writer.FlushedSequence < urgentUpTo || time.GetElapsedTime(lastFlush) >= FlushEvery;
+            if (writer.HasUnflushed)
+            {
+                Tell(isDue ? Flush() : writer.Write());
+            }
+        }
+    }
+
+    /// <summary>Saves everything so far to a new file; null, or why it could not. From any thread.</summary>
+    public string? SaveElsewhere(string path)
+    {
+        lock (gate)
+        {
+            TakePosted();
+            return writer.SaveElsewhere(path);
+        }
+    }
+
+    /// <summary>Writes and flushes the rest, then ends the thread.</summary>
+    public void Dispose()
+    {
+        isEnding = true;
+        wake.Set();
+        if (thread.IsAlive)
+        {
+            thread.Join();
+        }
+
+        lock (gate)
+        {
+            TakePosted();
+            Tell(writer.HasUnflushed ? Flush() : null);
+        }
+
+        wake.Dispose();
+    }
+
+    private void Run()
+    {
+        while (!isEnding)
+        {
+            wake.WaitOne(FlushEvery);
+            Drain();
+        }
+    }
+
+    private void TakePosted()
+    {
+        while (posted.TryDequeue(out Posted next))
+        {
+            SessionRecord record = writer.Add(next.Event, next.At, next.Monotonic);
+            if (next.Event is MarkMade mark)
+            {
+                unconfirmed.Enqueue((record.Sequence, mark.Id));
+            }
+
+            bool isUrgent = next.Event is MarkMade or MarkMoved or MarkUndone or RunStarted or RunEnded;
+            urgentUpTo = isUrgent ? record.Sequence : urgentUpTo;
+        }
+    }
+
+    private string? Flush()
+    {
+        lastFlush = time.GetTimestamp();
+        string? fault = writer.Flush();
+        int confirmed = 0;
+        while (unconfirmed.TryPeek(out (long Sequence, int MarkId) mark) && mark.Sequence <= writer.FlushedSequence)
+        {
+            confirmed = unconfirmed.Dequeue().MarkId;
+        }
+
+        if (confirmed > 0)
+        {
+            MarksFlushed?.Invoke(confirmed);
+        }
+
+        return fault;
+    }
+
+    private void Tell(string? fault)
+    {
+        if (fault is not null && !isFailing)
+        {
+            Failed?.Invoke(LogTexts.Failed(fault));
+        }
+
+        isFailing = fault is not null;
+    }
+
+    private readonly record struct Posted(SessionEvent Event, DateTimeOffset At, Moment Monotonic);
+}

@@ -1,0 +1,96 @@
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage;
+
+/// <summary>Every sentence that storage says about files. What is wrong, what is allowed, what to do.</summary>
+public static class StorageTexts
+{
+    public const string TooLarge = "the file is larger than 1 MB, which no file of a choir is; check that it is the right one";
+    public const string NotUtf8 = "here the file is not UTF-8 text; save it again as UTF-8 in your editor";
+    public const string TabIndent = "a tab stands where spaces must set lines in; put spaces in its place";
+    public const string Empty = "the file is empty; it must begin with format: 1";
+    public const string TopNotNames = "the file must hold names with values, beginning with format: 1";
+    public const string Anchor = "anchors (&name) and properties are not read; write the value out";
+    public const string Alias = "aliases (*name) are not read; write the value out";
+    public const string Tag = "tags (!name) are not read; leave it out";
+    public const string TooDeep = "values are nested more than 60 deep, which no file of a choir is";
+    public const string SecondDocument = "a second document begins here (---); put it into a file of its own";
+    public const string NoSuchFolder = "there is no such folder; check the path";
+    public const string NoSuchFile = "there is no such file; check the path";
+    public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
+    public const string TempoOrder = "the tempo must be named so that from <= default <= to";
+    public const string NameNotText = "a name must be a single word, not a list or further names";
+
+    public static string Unreadable(string reason) => $"it cannot be read: {reason}";
+
+    public static string Unwritable(string reason) => $"it cannot be written: {reason}";
+
+    public static string Forbidden(char c) => Printable.IsOrderOverride(c)
+        ? $"the invisible character {Printable.Name(c)} shows text in another order than it has; delete it"
+        : $"the control character {Printable.Name(c)} may not stand in a file; delete it";
+
+    public static string NotYaml(string reason) => $"this cannot be read as YAML: {reason.TrimEnd('.')}; check indentation, colons, quotes and brackets";
+
+    public static string NewerFile(string format) =>
+        $"the file has format {format}, and this program knows formats up to {FormatCheck.Newest}; update the program";
+
+    public static string Twice(string name) => $"'{name}' stands here a second time; keep one of them";
+
+    public static string Missing(string what, string name) => $"{what} needs '{name}'; add it";
+
+    public static string Unknown(string what, string name, IReadOnlyList<string> candidates) =>
+        $"{what} has no '{name}'; {Offer(candidates)}";
+
+    public static string WrongType(string name, string wanted, YamlNode found) =>
+        $"'{name}' must be {wanted}, and here is {(found is YamlText { Value.Length: > 0 } text ? $"'{Short(text.Value)}'" : found.Words)}";
+
+    public static string EmptyText(string name) => $"'{name}' is empty; write a text";
+
+    public static string TooLong(string name, int most) => $"'{name}' is longer than {most} characters; shorten it";
+
+    public static string NotAnId(string name, string value) =>
+        $"'{name}' is '{Short(value)}', but must be lower-case letters, digits and hyphens, at most 60, such as five-note-scale";
+
+    public static string NotWhole(string name, Limits limits) => $"'{name}' must be a whole number from {limits}";
+
+    public static string OutOfRange(string name, string value, Limits limits) => $"'{name}' is {Short(value)}, which is out of range ({limits})";
+
+    public static string WrongCount(string name, int count, Limits limits) => $"'{name}' has {count} entries, which is out of range ({limits})";
+
+    public static string NotAChoice(string name, string value, IReadOnlyList<string> choices) =>
+        $"'{name}' cannot be '{Short(value)}'; write one of {string.Join(", ", choices)}";
+
+    public static string ComfortableOutside(string comfortable, string extreme) =>
+        $"the comfortable range {comfortable} lies partly outside the extreme range {extreme}; narrow one or widen the other";
+
+    public static string AlreadyUsed(string name, string value, int line) =>
+        $"{name} '{Short(value)}' is already used in line {line}; choose another";
+
+    public static string ReservedName(string value) => $"'{value}' always has a meaning of its own; choose another name";
+
+    public static string PatternMissing(string stage) => $"a {stage} exercise needs a pattern to sing";
+
+    public static string PhasesMissing(string stage) => $"a {stage} exercise needs phases";
+
+    public static string NotForStage(string name, string stage) => $"'{name}' has no meaning in a {stage} exercise; leave it out";
+
+    public static string HoldTooLong(int counts) => $"a hold of {counts} counts is too long; holds are short, at most 4";
+
+    public static string InField(string name, string message) => $"'{name}': {message}";
+
+    public static string UnknownExercise(string id, IReadOnlyList<string> near) =>
+        $"there is no exercise '{Short(id)}'; {(near.Count > 0 ? Offer(near) : "look in the exercises folder and the catalogue")}";
+
+    public static string UnknownLimit(string id, IReadOnlyList<string> names) =>
+        $"there is no part or group '{Short(id)}' in this choir; write one of {string.Join(", ", names)}";
+
+    public static string RoundsWhenSung(string id) => $"'rounds' is for body and breathing exercises, and '{id}' is sung; use keys and most";
+
+    public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
+
+    private static string Offer(IReadOnlyList<string> names) => names.Count == 1
+        ? $"did you mean '{names[0]}'?"
+        : $"did you mean one of {string.Join(", ", names)}?";
+
+    private static string Short(string value) => value.Length <= 40 ? value : value[..40] + "…";
+}

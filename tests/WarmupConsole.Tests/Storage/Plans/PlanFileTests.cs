@@ -1,0 +1,185 @@
+using CsCheck;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Choirs;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Plans;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Tests.Storage.Plans;
+
+public sealed class PlanFileTests
+{
+    private static readonly IReadOnlyList<Exercise> Exercises = ExerciseFile.Read("e.yaml", Expect.Bytes(Samples.Exercises)).Value!;
+    private static readonly Choir Choir = ChoirFile.Read("choir.yaml", Expect.Bytes(Samples.Choir)).Value!;
+
+    [Fact]
+    public void The_documented_plan_is_read()
+    {
+        Plan plan = Read(Samples.Plan).Value!;
+        Assert.Equal((new DateOnly(2027, 2, 16), "A calm quarter of an hour", 15, true), (plan.Date, plan.Title, plan.Minutes, plan.Rolling));
+        PlanStep breath = plan.Steps[0];
+        Assert.Equal(("counted-breath", 20, Tempo.FromBeatsPerMinute(60), 3), (breath.ExerciseId, breath.TalkSeconds, breath.Tempo, breath.Rounds));
+        Assert.Equal(new LadderSpec { Start = Pitch.MiddleC, MostKeys = 6 }, plan.Steps[1].Keys);
+        Assert.Equal(["altos flat in E last week", "this climbs to E from below"], plan.Steps[1].Because);
+    }
+
+    [Fact]
+    public void What_is_left_out_is_as_usual()
+    {
+        Plan plan = Read("format: 1\nsteps:\n  - exercise: five-note-scale\n").Value!;
+        Assert.Equal((null, "", 15, true), (plan.Date, plan.Title, plan.Minutes, plan.Rolling));
+        Assert.Equal(new PlanStep { ExerciseId = "five-note-scale" }, plan.Steps[0] with { Because = new PlanStep { ExerciseId = "" }.Because });
+    }
+
+    [Theory]
+    [InlineData("format: 1", "format: one", "one", "'format' must be a number")]
+    [InlineData("format: 1", "format: 0", "0", "out of range (1 to 1)")]
+    [InlineData("format: 1", "format: 2", "2", "update the program")]
+    [InlineData("format: 1\n", "", "date: 2027", "a plan needs 'format'")]
+    [InlineData("2027-02-16", "16.2.2027", "16.2.2027", "'date' must be a date such as 2027-02-16")]
+    [InlineData("2027-02-16", "2027-02-30", "2027-02-30", "'date' must be a date")]
+    [InlineData("title: A calm quarter of an hour", "title: [a]", "[a]", "'title' must be a text, and here is a list")]
+    [InlineData("minutes: 15", "minutes: 4", "4", "'minutes' is 4, which is out of range (5 to 60 minutes)")]
+    [InlineData("minutes: 15", "minutes: 61", "61", "out of range (5 to 60 minutes)")]
+    [InlineData("minutes: 15", "minutes: \"15\"", "\"15\"", "'minutes' must be a number from 5 to 60 minutes, and here is '15'")]
+    [InlineData("minutes: 15", "minutes: 15.5", "15.5", "'minutes' must be a whole number")]
+    [InlineData("minutes: 15", "minutes:", "minutes:", "'minutes' must be a number from 5 to 60 minutes, and here is nothing")]
+    [InlineData("advance: rolling", "advance: jumping", "jumping", "write one of rolling, waiting")]
+    [InlineData("exercise: counted-breath", "exercise: Counted Breath", "Counted Breath", "lower-case letters")]
+    [InlineData("exercise: counted-breath", "exercise: counted-breth", "counted-breth", "did you mean 'counted-breath'?")]
+    [InlineData("exercise: counted-breath", "exercise: zzz", "zzz", "look in the exercises folder")]
+    [InlineData("- exercise: counted-breath\n    talk: 20", "- talk: 20", "talk: 20", "a step needs 'exercise'")]
+    [InlineData("talk: 20", "talk: -1", "-1", "out of range (0 to 600 seconds)")]
+    [InlineData("talk: 20", "talk: 601", "601", "out of range (0 to 600 seconds)")]
+    [InlineData("talk: 20", "tlak: 20", "tlak", "a step has no 'tlak'; did you mean 'talk'?")]
+    [InlineData("tempo: 60", "tempo: 19", "19", "out of range (20 to 300 bpm)")]
+    [InlineData("tempo: 60", "tempo: 320", "320", "out of range (20 to 300 bpm)")]
+    [InlineData("tempo: 60", "tempo: 60.1234", "60.1234", "out of range")]
+    [InlineData("tempo: 60", "tempo: quick", "quick", "'tempo' must be a number")]
+    [InlineData("rounds: 3", "rounds: 21", "21", "out of range (1 to 20 rounds)")]
+    [InlineData("rounds: 3", "rounds: 0", "0\n", "out of range (1 to 20 rounds)")]
+    [InlineData("breath: 2", "breath: 9", "9", "out of range (1 to 8 beats)")]
+    [InlineData("breath: 2", "rounds: 2", "2\n    keys", "'rounds' is for body and breathing exercises")]
+    [InlineData("start: C4", "start: H4", "H4", "'start' must be a pitch")]
+    [InlineData("shape: up-and-back", "shape: round", "round", "write one of up-and-back, up, down, down-and-back")]
+    [InlineData("limit: everyone", "limit: altos", "altos", "write one of everyone, any, soprano, bass, women, upper, men")]
+    [InlineData("reach: 0", "reach: 101", "101", "out of range (0 to 100 per cent)")]
+    [InlineData("tolerance: 2", "tolerance: 13", "13", "out of range (0 to 12 semitones)")]
+    [InlineData("most: 6", "most: 0", "0\n    because", "out of range (1 to 24 keys)")]
+    [InlineData("most: 6", "moist: 6", "moist", "'keys' has no 'moist'; did you mean 'most'?")]
+    [InlineData("because: [attention before sound]", "because: attention", "attention", "'because' must be a list")]
+    [InlineData("because: [attention before sound]", "because: [[a]]", "[a]", "'because' must be a text")]
+    [InlineData("because: [attention before sound]", "because: [\"\"]", "\"\"", "'because' is empty")]
+    public void Each_fault_is_told_at_its_place(string right, string wrong, string at, string words)
+    {
+        string source = Bend(Samples.Plan, right, wrong);
+        Expect.OneProblem(Read(source), source, InContext(source, wrong, at), words);
+    }
+
+    [Fact]
+    public void All_faults_are_told_at_once_in_the_order_of_the_file()
+    {
+        string source = Samples.Plan.Replace("minutes: 15", "minutes: 4").Replace("tempo: 60", "tempo: 320").Replace("limit: everyone", "limit: nobody");
+        Assert.Equal([4, 9, 17], Read(source).Problems.Select(problem => problem.Line));
+    }
+
+    [Fact]
+    public void Steps_must_be_there_and_not_too_many()
+    {
+        Assert.Contains("a plan needs 'steps'", Assert.Single(Read("format: 1\n").Problems).Message, StringComparison.Ordinal);
+        Assert.Contains("0 entries, which is out of range (1 to 60 steps)", Assert.Single(Read("format: 1\nsteps: []\n").Problems).Message, StringComparison.Ordinal);
+        string many = "format: 1\nsteps:\n" + string.Concat(Enumerable.Repeat("  - exercise: five-note-scale\n", 61));
+        Assert.Contains("61 entries", Assert.Single(Read(many).Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_newer_file_is_refused_with_one_sentence_whatever_else_it_holds()
+    {
+        FileProblem problem = Assert.Single(Read("format: 2\nnovelty: 1\nminutes: 900\n").Problems);
+        Assert.Contains("format 2", problem.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_choir_names_are_taken_as_they_are() =>
+        Assert.True(PlanFile.Read("p", Expect.Bytes(Samples.Plan.Replace("counted-breath", "no-such-thing"))).IsGood);
+
+    [Fact]
+    public void What_is_written_reads_back_as_the_same_plan() => AnyPlan.Sample(
+        plan =>
+        {
+            FileRead<Plan> read = PlanFile.Read("p", Expect.Bytes(PlanFile.Write(plan)));
+            Assert.Empty(read.Problems);
+            Assert.Equal(Fields(plan), Fields(read.Value!));
+        },
+        iter: 2_000);
+
+    private static FileRead<Plan> Read(string source) => PlanFile.Read("plan.yaml", Expect.Bytes(source), new(Exercises, Choir));
+
+    private static string Bend(string sample, string right, string wrong)
+    {
+        int at = sample.IndexOf(right, StringComparison.Ordinal);
+        Assert.True(at >= 0);
+        return sample[..at] + wrong + sample[(at + right.Length)..];
+    }
+
+    /// <summary>The place of the fault within what was put in, or, where that lacks it, in the whole source.</summary>
+    private static string InContext(string source, string wrong, string at)
+    {
+        int within = wrong.LastIndexOf(at, StringComparison.Ordinal);
+        return within < 0 || !source.Contains(wrong, StringComparison.Ordinal) ? at : wrong.Insert(within, "^");
+    }
+
+    /// <summary>Everything a plan says, in a form that compares lists by what they hold.</summary>
+    private static string Fields(Plan plan) => string.Join('\n', plan.Steps
+        .Select(step => $"{step with { Because = [] }}|{string.Join('|', step.Because)}")
+        .Prepend($"{plan.Date}|{plan.Title}|{plan.Minutes}|{plan.Rolling}")
+        .Select(line => line.Replace("System.String[]", "", StringComparison.Ordinal)));
+
+    private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);
+
+    private static readonly Gen<string> AnyText = Gen.Char["abc éß♭:#-'\"\\,[]{}&*!|>%@`?~0 1true\u0001\t\u202E"].Array[1, 20]
+        .Select(letters => Printable.Line(new string(letters)));
+
+    private static readonly Gen<string> AnyId = OneOf("true", "null", "five-note-scale", "8", "1-2", "no", "e5");
+
+    private static readonly Gen<LadderSpec> AnyKeys =
+        from start in OneOf<Pitch?>(null, Pitch.MiddleC, Pitch.Parse("Bb3"), Pitch.Parse("F#4"))
+        from shape in Gen.Enum<LadderShape>()
+        from limit in AnyId
+        from reach in Gen.Int[0, 100]
+        from tolerance in Gen.Int[0, 12]
+        from most in Gen.Int[0, 24]
+        select new LadderSpec { Start = start, Shape = shape, Limit = limit, ReachPercent = reach, ToleranceSemitones = tolerance, MostKeys = most == 0 ? null : most };
+
+    private static readonly Gen<PlanStep> AnyStep =
+        from exercise in AnyId
+        from talk in Gen.Int[-1, 600]
+        from tempo in Gen.Int[19_999, 300_000]
+        from keys in AnyKeys
+        from rounds in Gen.Int[0, 20]
+        from breath in Gen.Int[1, 8]
+        from because in AnyText.List[0, 3]
+        select new PlanStep
+        {
+            ExerciseId = exercise,
+            TalkSeconds = talk < 0 ? null : talk,
+            Tempo = tempo < 20_000 ? null : Tempo.FromMilliBeatsPerMinute(tempo),
+            Keys = keys,
+            Rounds = rounds == 0 ? null : rounds,
+            BreathBeats = breath,
+            Because = because,
+        };
+
+    private static readonly Gen<Plan> AnyPlan =
+        from day in Gen.Int[0, 10_000]
+        from title in AnyText
+        from minutes in Gen.Int[5, 60]
+        from rolling in Gen.Bool
+        from steps in AnyStep.List[1, 6]
+        select new Plan { Date = day == 0 ? null : new DateOnly(2020, 1, 1).AddDays(day), Title = title, Minutes = minutes, Rolling = rolling, Steps = steps };
+}
