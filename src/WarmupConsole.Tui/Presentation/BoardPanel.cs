@@ -56,12 +56,12 @@ internal static class BoardPanel
 
     private static Cell? Glyph(BoardScale scale, int row, RungPart part)
     {
-        if (scale.Meets(row, part.Span) && part.Sings)
+        bool outline = scale.Meets(row, part.Span);
+        if (outline && part.Sings)
         {
-            return new("█", Ink.Live);
+            return new(Block(scale with { Rows = 2 * scale.Rows }, 2 * row, part), Ink.Live);
         }
 
-        bool outline = scale.Meets(row, part.Span);
         return (scale.Meets(row, part.Part.Range.Comfortable), scale.Meets(row, part.Part.Range.Extreme)) switch
         {
             (true, _) => new(outline ? "┊" : "▒", Ink.Range),
@@ -69,6 +69,14 @@ internal static class BoardPanel
             _ => outline ? new("┊", Ink.Faint) : null,
         };
     }
+
+    /// <summary>Half a row counts: a semitone up is then seen even on a small screen.</summary>
+    private static string Block(BoardScale halves, int upper, RungPart part) => (halves.Meets(upper, part.Span), halves.Meets(upper + 1, part.Span)) switch
+    {
+        (true, false) => "▀",
+        (false, true) => "▄",
+        _ => "█",
+    };
 
     private static string Name(RungPart part, int columns)
     {

@@ -6,7 +6,7 @@ internal static class BottomPanel
     private static readonly TimeSpan Fresh = TimeSpan.FromSeconds(10);
 
     internal static int Rows(ScreenModel model, int width, int height) =>
-        MarksPanel.OlderRows(model, height) + 2 + FooterPanel.Rows(model, width, height);
+        MarksPanel.OlderRows(model, height) + 2 + FooterPanel.Rows(width, height);
 
     internal static void Draw(Pane pane, ScreenModel model, int height)
     {

@@ -7,10 +7,12 @@ internal static class FooterPanel
 {
     private const int Gap = 2;
 
-    internal static int Rows(ScreenModel model, int width, int height)
+    /// <summary>Rows for all keys with all brackets, so that nothing above jumps when keys come and go.</summary>
+    internal static int Rows(int width, int height)
     {
         int most = height switch { < 20 => 1, < 24 => 2, _ => 3 };
-        return Math.Min(most, Flow(Hints(model), width).Max(place => place.Row) + 1);
+        KeyHint[] all = [.. KeyTable.Rows.Where(row => row.WorksWith(lineOpen: false)).Select(row => new KeyHint(row, ""))];
+        return Math.Min(most, Flow(Shown(all), width)[^1].Row + 1);
     }
 
     internal static void Draw(Pane pane, ScreenModel model)
@@ -23,15 +25,18 @@ internal static class FooterPanel
         }
     }
 
-    /// <summary>Keys of the present use; an action with two keys is shown with its first.</summary>
     private static IReadOnlyList<KeyHint> Hints(ScreenModel model) =>
-        [.. model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen)).DistinctBy(hint => (hint.Row.Action, hint.Row.Command))];
+        Shown(model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen)));
+
+    /// <summary>An action with two keys is shown with its first.</summary>
+    private static IReadOnlyList<KeyHint> Shown(IEnumerable<KeyHint> hints) =>
+        [.. hints.DistinctBy(hint => (hint.Row.Action, hint.Row.Command))];
 
     /// <summary>Leaves keys out, the last but one first, until the rest fits: the last one leads to all the others.</summary>
     private static List<KeyHint> Fitting(IReadOnlyList<KeyHint> hints, int width, int rows)
     {
         List<KeyHint> kept = [.. hints];
-        while (kept.Count > 1 && Flow(kept, width).Max(place => place.Row) >= rows)
+        while (kept.Count > 1 && Flow(kept, width)[^1].Row >= rows)
         {
             kept.RemoveAt(kept.Count - 2);
         }
@@ -51,7 +56,7 @@ internal static class FooterPanel
             x += columns + Gap;
         }
 
-        return places.Count > 0 ? places : [(new(KeyTable.Rows[0], null), 0, 0)];
+        return places;
     }
 
     private static string Text(KeyHint hint) => hint.WhyNot is null ? hint.Row.Brief : $"({hint.Row.Brief})";

@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Live;
 
 namespace WarmupConsole.Tui.Presentation;
@@ -21,10 +22,17 @@ internal static class HeaderPanel
     private static string Left(ScreenModel model) => model switch
     {
         { Session.State: LiveState.Ready or LiveState.Finished } or { Exercise: null } => Choir(model.Session),
-        { Exercise: { } exercise } => $"{exercise.Title}   {Tempo(model.Session)} {(model.Session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting)}",
+        { Exercise: { } exercise } => string.Join("   ", Place(model.Session), exercise.Title, Tempo(model.Session), Touch(exercise)).TrimEnd(),
     };
 
-    private static string Tempo(LiveSession session) => ScreenTexts.Of("♩={0:0.#}", session.Tempo.BeatsPerMinute);
+    private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.StepIndex + 1, session.Warmup.Steps.Count);
+
+    private static string Tempo(LiveSession session) =>
+        ScreenTexts.Of("♩={0:0.#} {1}", session.Tempo.BeatsPerMinute, session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);
+
+    /// <summary>How it is sung: "legato p mf p".</summary>
+    private static string Touch(Exercise exercise) =>
+        exercise.IsSung ? $"{MusicWords.Lower(exercise.Articulation)} {string.Join(' ', exercise.Dynamics)}" : "";
 
     private static string Choir(LiveSession session)
     {

@@ -7,17 +7,24 @@ internal static class HelpPage
 {
     private const int LabelColumns = 8;
     private const int BriefColumns = 16;
+    private const int RoomyRows = 14;
 
     internal static void Draw(Pane body)
     {
         body.WriteFit(0, 0, ScreenTexts.HelpTitle, Ink.Key);
         int row = 1;
-        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width))
+        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width).Concat(Legend(body)))
         {
             body.WriteFit(0, row++, line);
         }
 
-        Pane list = body.From(row + (body.Height > 14 ? 1 : 0));
+        DrawKeys(body.From(row + (body.Height > RoomyRows ? 1 : 0)));
+    }
+
+    private static IReadOnlyList<string> Legend(Pane body) => body.Height > RoomyRows ? CellText.Wrap(ScreenTexts.BoardLegend, body.Width) : [];
+
+    private static void DrawKeys(Pane list)
+    {
         bool inSentences = list.Height >= KeyTable.Rows.Count;
         int columns = inSentences ? 1 : (KeyTable.Rows.Count + list.Height - 1) / Math.Max(1, list.Height);
         for (int index = 0; index < KeyTable.Rows.Count; index++)

@@ -14,7 +14,7 @@ internal static class KeyPanel
             return pane;
         }
 
-        int rows = Math.Max(1, pane.Height - PartsPanel.Rows(model) - 2);
+        int rows = Math.Max(1, pane.Height - PartsPanel.Rows(model) - 1);
         int scale = BlockLetters.ScaleFor(Widest, pane.Width, rows);
         Pane room = pane.Sub(0, 0, Math.Max(BlockLetters.Columns(Widest, scale), pane.Width), Math.Max(1, BlockLetters.Rows(scale)));
         int used = BlockLetters.Draw(room, rung.Tonic.Name, Ink.Key);
@@ -23,7 +23,7 @@ internal static class KeyPanel
     }
 
     internal static string KeyName(ScreenModel model) =>
-        model.Shown is { } rung ? $"{rung.Tonic.Name} {MusicWords.Mode(rung.Mode)}" : "";
+        model.Shown is { } rung ? $"{rung.Tonic.Name} {MusicWords.Lower(rung.Mode)}" : "";
 
     private static string Caption(ScreenModel model) => ScreenTexts.Of(
         model.IsBetweenKeys ? ScreenTexts.NextKeyOf : ScreenTexts.KeyOf, KeyName(model), model.ShownIndex + 1, model.Session.Rungs.Count);

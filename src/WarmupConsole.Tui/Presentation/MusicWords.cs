@@ -6,11 +6,12 @@ namespace WarmupConsole.Tui.Presentation;
 /// <summary>Words for what the music types name.</summary>
 internal static class MusicWords
 {
-    /// <summary>"major", "harmonic minor".</summary>
-    internal static string Mode(Mode mode)
+    /// <summary>The name in words: "major", "harmonic minor", "legato".</summary>
+    internal static string Lower<T>(T value)
+        where T : struct, Enum
     {
         StringBuilder words = new();
-        foreach (char letter in mode.ToString())
+        foreach (char letter in value.ToString())
         {
             words.Append(char.IsUpper(letter) && words.Length > 0 ? " " : "").Append(char.ToLowerInvariant(letter));
         }

@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Live;
 
 namespace WarmupConsole.Tui.Presentation;
@@ -32,11 +33,11 @@ internal static class PhasePanel
     }
 
     /// <summary>Before it begins: what a round consists of.</summary>
-    private static void DrawRound(Pane pane, ScreenModel model, Music.Exercises.Exercise exercise)
+    private static void DrawRound(Pane pane, ScreenModel model, Exercise exercise)
     {
-        string word = Music.Exercises.StageData.Words(exercise.Stage).ToUpperInvariant();
+        string word = ScreenTexts.LargeStages[exercise.Stage];
         int row = BlockLetters.Draw(pane.Sub(0, 0, pane.Width, Math.Max(1, pane.Height / 2)), word, Ink.Key) + 1;
-        foreach (Music.Exercises.BreathPhase phase in exercise.Phases)
+        foreach (BreathPhase phase in exercise.Phases)
         {
             string name = ScreenTexts.Phases[phase.Action].ToLowerInvariant();
             pane.WriteFit(0, row++, ScreenTexts.Of("{0,-5}{1,3}  {2}", name, phase.Counts, phase.Say), Ink.Strong);

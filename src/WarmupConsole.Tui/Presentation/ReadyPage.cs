@@ -7,19 +7,19 @@ internal static class ReadyPage
 {
     internal static void Draw(Pane body, ScreenModel model)
     {
-        int card = ScreenTexts.CareCard.Count + 1;
+        IReadOnlyList<string> care = CellText.Wrap(ScreenTexts.CareCard, body.Width - 2);
+        int card = care.Count + 1;
         int blank = body.Height >= 18 ? 1 : 0;
         Pane top = body.Sub(0, blank, body.Width, body.Height - card - 1 - (2 * blank));
         DrawPlan(top, model.Session.Warmup);
-        DrawCard(body.Sub(0, body.Height - card - 1 - blank, body.Width, card));
+        DrawCard(body.Sub(0, body.Height - card - 1 - blank, body.Width, card), care);
         body.WriteFit(0, body.Height - 1, ScreenTexts.SpaceStarts, Ink.Key);
     }
 
     private static void DrawPlan(Pane pane, Warmup warmup)
     {
         int side = Math.Max(20, pane.Width * 34 / 100);
-        string title = warmup.Steps.Count == 0 ? ScreenTexts.OpenSession : warmup.Plan.Title;
-        pane.WriteFit(0, 0, title, Ink.Strong);
+        pane.WriteFit(0, 0, warmup.Steps.Count == 0 ? ScreenTexts.OpenSession : warmup.Plan.Title, Ink.Strong);
         if (warmup.Steps.Count == 0)
         {
             pane.WriteFit(0, 2, ScreenTexts.OpenSessionHint);
@@ -48,12 +48,12 @@ internal static class ReadyPage
         }
     }
 
-    private static void DrawCard(Pane card)
+    private static void DrawCard(Pane card, IReadOnlyList<string> care)
     {
         card.WriteFit(0, 0, "▌ " + ScreenTexts.CareTitle, Ink.Strong);
-        for (int row = 0; row < ScreenTexts.CareCard.Count; row++)
+        for (int row = 0; row < care.Count; row++)
         {
-            card.WriteFit(0, row + 1, "▌ " + ScreenTexts.CareCard[row]);
+            card.WriteFit(0, row + 1, "▌ " + care[row]);
         }
     }
 }

@@ -8,7 +8,7 @@ internal static class RunningPage
 
     internal static void Draw(Pane body, ScreenModel model)
     {
-        int words = WordsPanel.Rows(model, body.Width, body.Height);
+        int words = WordsPanel.Rows(model, body);
         int blank = body.Height > 16 ? 1 : 0;
         Pane top = body.Sub(0, blank, body.Width, body.Height - words - (2 * blank));
         DrawTop(top, model);

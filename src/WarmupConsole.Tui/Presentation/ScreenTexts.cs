@@ -19,32 +19,25 @@ public static class ScreenTexts
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
     public const string Waiting = "waiting at each key";
-    public const string RollingNow = "goes on by itself";
 
     public const string Sings = "▶";
     public const string RestsSign = "·";
     public const string Rests = "rests";
     public const string RestsNext = "rests next";
     public const string SingsNext = "sings next";
-    public const string Everyone = "all";
 
     public const string StepTime = "step";
     public const string WholeTime = "whole";
     public const string TimeOf = "of";
-    public const string OnTime = "on time, ends at {0}";
-    public const string Late = "ends at {0}, {1} over";
-    public const string Early = "ends at {0}, {1} under";
+    public const string OnTime = "ends {0}, on time";
+    public const string Late = "ends {0} (+{1})";
+    public const string Early = "ends {0} (−{1})";
     public const string NextKey = "next key";
     public const string LastKey = "last key";
-    public const string NextStep = "then";
-    public const string LastStep = "last step";
 
     public const string KeyOf = "{0}, key {1} of {2}";
     public const string NextKeyOf = "{0} next, key {1} of {2}";
     public const string RoundOf = "round {0} of {1}";
-    public const string Breathe = "breathe";
-    public const string CountIn = "count in";
-    public const string CueChord = "listen";
     public const string Counts = "{0} of {1}";
     public const string Rounds = "{0} rounds";
     public const string ListenFor = "Listen: ";
@@ -76,15 +69,13 @@ public static class ScreenTexts
     public const string HelpTitle = "Keys";
     public const string HelpHint = "Letters write a mark; the keys below drive, also while this page is open. ? closes it.";
     public const string HelpLineOpen = "while a mark is written";
-    public const string HelpAlways = "also while a mark is written";
+    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests); small letters are marks.";
 
-    public static IReadOnlyList<string> CareCard { get; } =
-    [
-        "Start quietly. Nobody pushes for a note: whoever finds it too high or too low rests.",
-        "Pain: stop. Dizziness: breathe normally and sit down. Breath holds stay short.",
-        "Hoarse for more than about three weeks: see a doctor. This is no medical advice;",
-        "your judgement and that of a licensed professional come first.",
-    ];
+    public const string CareCard =
+        "Start quietly. Nobody pushes for a note: whoever finds it too high or too low rests. "
+        + "Pain: stop. Dizziness: breathe normally and sit down. Breath holds stay short. "
+        + "Hoarse for more than about three weeks: see a doctor. "
+        + "This is no medical advice; your judgement and that of a licensed professional come first.";
 
     public static FrozenDictionary<LiveState, string> States { get; } = new Dictionary<LiveState, string>
     {
@@ -105,6 +96,18 @@ public static class ScreenTexts
         [Hold.None] = "",
         [Hold.Paused] = "PAUSED",
         [Hold.Silenced] = "SILENCE",
+    }.ToFrozenDictionary();
+
+    /// <summary>Steps without keys, in large letters.</summary>
+    public static FrozenDictionary<Stage, string> LargeStages { get; } = new Dictionary<Stage, string>
+    {
+        [Stage.Body] = "BODY",
+        [Stage.Breathing] = "BREATH",
+        [Stage.Humming] = "HUM",
+        [Stage.LipTrill] = "TRILL",
+        [Stage.Slide] = "SLIDE",
+        [Stage.Sung] = "SING",
+        [Stage.Settling] = "SETTLE",
     }.ToFrozenDictionary();
 
     /// <summary>In large letters: keep to letters the block font has.</summary>

@@ -7,18 +7,18 @@ namespace WarmupConsole.Tui.Presentation;
 internal static class WordsPanel
 {
     private const int BannerRows = 3;
-    private const int RoomyRows = 22;
+    private const int RoomyScreen = 20;
 
-    internal static int Rows(ScreenModel model, int width, int height) => Blocks(model, width, height).Sum(block => block.Rows);
+    internal static int Rows(ScreenModel model, Pane body) => Blocks(model, body.Width, body.Canvas.Height).Sum(block => block.Rows);
 
     internal static void Draw(Pane pane, ScreenModel model) => Block.DrawAll(pane, Blocks(model, pane.Width, pane.Canvas.Height));
 
     private static IEnumerable<Block> Blocks(ScreenModel model, int width, int height)
     {
-        bool roomy = height >= RoomyRows;
+        bool roomy = height >= RoomyScreen;
         if (model.Session.Hold != Hold.None)
         {
-            return [new Block(BannerRows, pane => DrawBanner(pane, model)), .. Sung(model, width)];
+            return [new Block(roomy ? BannerRows : 1, pane => DrawBanner(pane, model)), .. Sung(model, width)];
         }
 
         return model.Session.State == LiveState.Introduce
@@ -55,9 +55,15 @@ internal static class WordsPanel
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
         string word = ScreenTexts.Holds[model.Session.Hold];
-        BlockLetters.Draw(pane.Sub(0, 0, BlockLetters.Columns(word, 1), BannerRows), word, Ink.Key);
-        int after = BlockLetters.Columns(word, 1) + 2;
         string onward = model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, rung.Tonic.Name) : ScreenTexts.SpaceGoesOn;
-        pane.WriteFit(after, 1, onward, Ink.Strong);
+        if (pane.Height < BannerRows)
+        {
+            pane.WriteFit(0, 0, $"{word}  {onward}", Ink.Alert);
+            return;
+        }
+
+        int columns = BlockLetters.Columns(word, 1);
+        BlockLetters.Draw(pane.Sub(0, 0, columns, BannerRows), word, Ink.Key);
+        pane.WriteFit(columns + 2, 1, onward, Ink.Strong);
     }
 }
