@@ -31,8 +31,8 @@ internal static class Samples
     /// <summary>Comfortable is all there is.</summary>
     internal static IReadOnlyList<Part> Choir(string[] range) => Choir(range, range);
 
-    /// <summary>Conservative ranges with ease, amateur ones at the extreme, where the one lies within the other.</summary>
-    internal static IReadOnlyList<Part> Choir() => Choir(["C4-G5", "G3-D5", "C3-A4", "F2-C4"], ["C4-F5", "G3-C5", "C3-F4", "G2-C4"]);
+    /// <summary>Conservative ranges with ease; at the extreme the amateur ones, for the basses those of an open textbook of integrated musicianship.</summary>
+    internal static IReadOnlyList<Part> Choir() => Choir(["C4-G5", "G3-D5", "C3-A4", "E2-D4"], ["C4-F5", "G3-C5", "C3-F4", "G2-C4"]);
 
     internal static Part Part(string name, string extreme, string comfortable, int placement) => new(
         name.ToLowerInvariant(), name, [], ["everyone", placement == 0 ? "women" : "men"], 8, placement, new(Range(extreme), Range(comfortable)));

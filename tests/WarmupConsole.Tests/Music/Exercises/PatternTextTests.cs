@@ -15,7 +15,8 @@ public class PatternTextTests
     private static readonly Gen<Pattern> AnyPattern = AnyNote.Array[0, 20].Select(notes =>
         new Pattern([new(Degree.Tonic, Beats.FromBeats(1), null), .. notes]));
 
-    private static readonly Gen<Syllable?> AnySyllable = Gen.OneOf<Syllable?>(null, null, new("noo", "u"), new("mah", "a"), new("hm", ""));
+    private static readonly Gen<Syllable?> AnySyllable = 
+        Gen.OneOf(new Syllable("noo", "u"), new Syllable("mah", "a"), new Syllable("hm", "")).Null();
 
     [Fact]
     public void The_five_note_scale_is_read()

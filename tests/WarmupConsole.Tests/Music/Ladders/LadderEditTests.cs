@@ -70,7 +70,7 @@ public class LadderEditTests
         Assert.Equal("A♭", longer.Added.Tonic.Name);
         Assert.Equal(["alto", "bass"], longer.BeyondExtreme.Select(part => part.Id));
         Assert.Equal(
-            "In A♭ the altos would need E♭5, a semitone above their highest note D5: they would rest. In A♭ the basses would need E♭4, 3 semitones above their highest note C4: they would rest.",
+            "In A♭ the altos would need E♭5, a semitone above their highest note D5: they would rest. In A♭ the basses would need E♭4, a semitone above their highest note D4: they would rest.",
             longer.Warning);
         Assert.Equal([true, false, true, false], longer.Added.Parts.Select(part => part.Sings));
     }
