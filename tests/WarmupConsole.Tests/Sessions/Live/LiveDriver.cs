@@ -20,6 +20,8 @@ internal sealed class LiveDriver
 
     public LiveSession Session { get; private set; } = null!;
 
+    public LiveInput? NewestInput { get; private set; }
+
     /// <summary>What the newest input led to.</summary>
     public IReadOnlyList<LiveEffect> Newest { get; private set; } = [];
 
@@ -41,6 +43,7 @@ internal sealed class LiveDriver
 
     public LiveDriver Send(LiveInput input)
     {
+        NewestInput = input;
         Take(LiveMachine.Handle(Session, input, Now));
         return this;
     }
