@@ -25,7 +25,14 @@ public class LiveLawTests
 
     [Fact]
     public void The_log_folds_to_what_the_session_shows() => Under(director =>
-        Lead(director, driver => Assert.Equal(Words(driver.Session.Facts()), Words(SessionFacts.Fold(driver.Events)))));
+    {
+        SessionFacts folded = SessionFacts.None;
+        Lead(director, driver =>
+        {
+            folded = driver.NewestEvents.Aggregate(folded, (facts, happened) => facts.After(happened));
+            Assert.Equal(Words(driver.Session.Facts()), Words(folded));
+        });
+    });
 
     [Fact]
     public void Clocks_never_run_backwards_and_stand_still_only_when_they_should() => Under(director =>
@@ -46,6 +53,7 @@ public class LiveLawTests
     public void However_late_time_is_told_the_same_happens_at_the_same_beats() => Under(director =>
     {
         LiveDriver prompt = new(director.Warmup);
+        int seen = 0;
         Lead(director, late =>
         {
             while (prompt.Session.NextWake is { } wake && wake <= late.Now)
@@ -56,7 +64,8 @@ public class LiveLawTests
 
             prompt.Now = late.Now;
             prompt.Send(late.NewestInput!);
-            Assert.Equal(late.Effects.Select(EffectWords), prompt.Effects.Select(EffectWords));
+            Assert.Equal(late.Newest.Select(EffectWords), prompt.Effects.Skip(seen).Select(EffectWords));
+            seen = prompt.Effects.Count;
             Assert.Equal(late.Session.Clocks, prompt.Session.Clocks);
             Assert.Equal((late.Session.State, late.Session.StateStart, late.Session.StateEnd), (prompt.Session.State, prompt.Session.StateStart, prompt.Session.StateEnd));
         });
@@ -83,6 +92,11 @@ public class LiveLawTests
     [Fact]
     public void A_run_cut_off_anywhere_goes_on_at_the_same_rung_of_the_same_ladder() => Under(director => Lead(director, driver =>
     {
+        if (driver.Inputs % 7 != 0)
+        {
+            return;
+        }
+
         SessionFacts facts = SessionFacts.Fold(driver.Events);
         LiveOutcome resumed = LiveMachine.Resume(director.Warmup, facts, driver.Now);
         IEnumerable<SessionEvent> log = [.. driver.Events, .. resumed.Effects.OfType<LiveEffect.Record>().Select(record => record.Event)];
