@@ -86,4 +86,19 @@ internal static class Samples
             because: [altos flat in E last week, this climbs to E from below]
 
         """;
+
+    /// <summary>The sample with its first occurrence of the right text made wrong.</summary>
+    internal static string Bend(string sample, string right, string wrong)
+    {
+        int at = sample.IndexOf(right, StringComparison.Ordinal);
+        Assert.True(at >= 0);
+        return sample[..at] + wrong + sample[(at + right.Length)..];
+    }
+
+    /// <summary>The place of the fault within what was put in, or, where that lacks it, in the whole source.</summary>
+    internal static string InContext(string source, string wrong, string at)
+    {
+        int within = wrong.LastIndexOf(at, StringComparison.Ordinal);
+        return within < 0 || !source.Contains(wrong, StringComparison.Ordinal) ? at : wrong.Insert(within, "^");
+    }
 }

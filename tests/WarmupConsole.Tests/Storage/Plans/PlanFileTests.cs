@@ -48,7 +48,7 @@ public sealed class PlanFileTests
     [InlineData("minutes: 15", "minutes: 61", "61", "out of range (5 to 60 minutes)")]
     [InlineData("minutes: 15", "minutes: \"15\"", "\"15\"", "'minutes' must be a number from 5 to 60 minutes, and here is '15'")]
     [InlineData("minutes: 15", "minutes: 15.5", "15.5", "'minutes' must be a whole number")]
-    [InlineData("minutes: 15", "minutes:", "minutes:", "'minutes' must be a number from 5 to 60 minutes, and here is nothing")]
+    [InlineData("minutes: 15", "minutes:", "minutes:^", "'minutes' must be a number from 5 to 60 minutes, and here is nothing")]
     [InlineData("advance: rolling", "advance: jumping", "jumping", "write one of rolling, waiting")]
     [InlineData("exercise: counted-breath", "exercise: Counted Breath", "Counted Breath", "lower-case letters")]
     [InlineData("exercise: counted-breath", "exercise: counted-breth", "counted-breth", "did you mean 'counted-breath'?")]
@@ -62,7 +62,7 @@ public sealed class PlanFileTests
     [InlineData("tempo: 60", "tempo: 60.1234", "60.1234", "out of range")]
     [InlineData("tempo: 60", "tempo: quick", "quick", "'tempo' must be a number")]
     [InlineData("rounds: 3", "rounds: 21", "21", "out of range (1 to 20 rounds)")]
-    [InlineData("rounds: 3", "rounds: 0", "0\n", "out of range (1 to 20 rounds)")]
+    [InlineData("rounds: 3", "rounds: 0", "rounds: ^0", "out of range (1 to 20 rounds)")]
     [InlineData("breath: 2", "breath: 9", "9", "out of range (1 to 8 beats)")]
     [InlineData("breath: 2", "rounds: 2", "2\n    keys", "'rounds' is for body and breathing exercises")]
     [InlineData("start: C4", "start: H4", "H4", "'start' must be a pitch")]
@@ -77,8 +77,8 @@ public sealed class PlanFileTests
     [InlineData("because: [attention before sound]", "because: [\"\"]", "\"\"", "'because' is empty")]
     public void Each_fault_is_told_at_its_place(string right, string wrong, string at, string words)
     {
-        string source = Bend(Samples.Plan, right, wrong);
-        Expect.OneProblem(Read(source), source, InContext(source, wrong, at), words);
+        string source = Samples.Bend(Samples.Plan, right, wrong);
+        Expect.OneProblem(Read(source), source, Samples.InContext(source, wrong, at), words);
     }
 
     [Fact]
@@ -119,20 +119,6 @@ public sealed class PlanFileTests
         iter: 2_000);
 
     private static FileRead<Plan> Read(string source) => PlanFile.Read("plan.yaml", Expect.Bytes(source), new(Exercises, Choir));
-
-    private static string Bend(string sample, string right, string wrong)
-    {
-        int at = sample.IndexOf(right, StringComparison.Ordinal);
-        Assert.True(at >= 0);
-        return sample[..at] + wrong + sample[(at + right.Length)..];
-    }
-
-    /// <summary>The place of the fault within what was put in, or, where that lacks it, in the whole source.</summary>
-    private static string InContext(string source, string wrong, string at)
-    {
-        int within = wrong.LastIndexOf(at, StringComparison.Ordinal);
-        return within < 0 || !source.Contains(wrong, StringComparison.Ordinal) ? at : wrong.Insert(within, "^");
-    }
 
     /// <summary>Everything a plan says, in a form that compares lists by what they hold.</summary>
     private static string Fields(Plan plan) => string.Join('\n', plan.Steps
