@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Rhythm;
 
 namespace WarmupConsole.Midi.Player;
 
@@ -14,6 +15,7 @@ public static class PlayerProcess
     /// <returns>The exit code.</returns>
     public static int Run(Stream input, Stream output, Func<PortChoice, PortOpening> openPort, IWaiter waiter)
     {
+        Rehearse();
         PlayerLoop loop = new(new PlayerEngine(openPort), waiter, input, output);
         using Timer force = new(_ => Environment.Exit(Failed));
         loop.InputEnded += () => EndSoon(force);
@@ -33,6 +35,18 @@ public static class PlayerProcess
             Console.Error.WriteLine($"{e.GetType().Name}: {e.Message}");
             return Failed;
         }
+    }
+
+    // Code is compiled when it first runs; the first chord would be tens of milliseconds late for that.
+    private static void Rehearse()
+    {
+        VirtualClock clock = new();
+        using InProcessPlayer player = new(clock, _ => new(new NullPort(), true, ""));
+        player.Open(PortChoice.None);
+        player.SetTimeline(0, new(PortTest.Tempo, Beats.Zero, clock.Now));
+        player.Play(0, PortTest.Notes());
+        player.Advance(clock.Now + TimeSpan.FromMinutes(1));
+        player.Silence(1);
     }
 
     // A driver may block for ever, as JACK's does when its server is killed; then only force ends the process.
