@@ -11,7 +11,7 @@ public static class TerminalHost
     /// <summary>Exit code when there is no terminal.</summary>
     public const int NoTerminal = 2;
 
-    /// <summary>True when there is a terminal to draw on and to read keys from.</summary>
+    /// <summary>False when input or output is redirected and no terminal can be opened: the screen library would wait for ever then.</summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
 
     /// <param name="build">Makes the window once the terminal is ready.</param>

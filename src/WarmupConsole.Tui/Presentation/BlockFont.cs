@@ -3,9 +3,9 @@ using System.Collections.Frozen;
 namespace WarmupConsole.Tui.Presentation;
 
 /// <summary>Letters for reading from a metre away: five rows each, a # for each lit square.</summary>
-internal static class BlockFont
+public static class BlockFont
 {
-    internal const int Rows = 5;
+    public const int Rows = 5;
 
     private static readonly (char Letter, string Shape)[] Shapes =
     [
@@ -46,8 +46,8 @@ internal static class BlockFont
 
     private static readonly FrozenDictionary<char, string[]> Glyphs = Shapes.ToFrozenDictionary(s => s.Letter, s => s.Shape.Split('/'));
 
-    internal static IEnumerable<char> Letters => Glyphs.Keys;
+    public static IEnumerable<char> Letters => Glyphs.Keys;
 
     /// <summary>The five rows of a letter, or null when there is none.</summary>
-    internal static string[]? Find(char letter) => Glyphs.GetValueOrDefault(letter);
+    public static string[]? Find(char letter) => Glyphs.GetValueOrDefault(letter);
 }

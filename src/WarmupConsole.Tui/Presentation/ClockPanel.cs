@@ -5,25 +5,27 @@ namespace WarmupConsole.Tui.Presentation;
 /// <summary>Time spent, planned and projected, and what comes next.</summary>
 internal static class ClockPanel
 {
+    private const int RoomyRows = 10;
+
     private static readonly TimeSpan Noticeable = TimeSpan.FromSeconds(20);
 
     /// <summary>Draws, and returns what is left below.</summary>
     internal static Pane Draw(Pane pane, ScreenModel model)
     {
-        LiveSession session = model.Session;
-        TimeSpan whole = session.Clocks.WholeAt(model.Now);
-        int row = 0;
-        if (session.Step is { } step)
+        LiveTimers timers = LiveTimers.At(model.Session, model.Now);
+        if (model.Session.Step is null)
         {
-            pane.WriteFit(0, row++, Line(ScreenTexts.StepTime, session.Clocks.StepAt(model.Now), step.Planned), Ink.Plain);
+            pane.WriteFit(0, 0, $"{ScreenTexts.WholeTime} {ScreenTexts.Clock(timers.WholeSpent)}", Ink.Strong);
+            return pane.From(2);
         }
 
-        pane.WriteFit(0, row++, Line(ScreenTexts.WholeTime, whole, session.Warmup.Planned), Ink.Strong);
-        DrawBar(pane.Sub(0, row++, pane.Width, 1), whole, session.Warmup.Planned);
-        pane.WriteFit(0, row++, Outlook(Projection.Whole(session, model.Now), session.Warmup.Planned), Ink.Plain);
-        row += pane.Height > 10 ? 1 : 0;
-        pane.WriteFit(0, row++, Next(model), Ink.Strong);
-        return pane.From(row + (pane.Height > 10 ? 1 : 0));
+        pane.WriteFit(0, 0, Line(ScreenTexts.StepTime, timers.StepSpent, timers.StepPlanned), Ink.Plain);
+        pane.WriteFit(0, 1, Line(ScreenTexts.WholeTime, timers.WholeSpent, timers.WholePlanned), Ink.Strong);
+        DrawBar(pane.Sub(0, 2, pane.Width, 1), timers.WholeSpent, timers.WholePlanned);
+        pane.WriteFit(0, 3, Outlook(timers.WholeProjected, timers.WholePlanned), Ink.Plain);
+        int blank = pane.Height > RoomyRows ? 1 : 0;
+        pane.WriteFit(0, 4 + blank, Next(model), Ink.Strong);
+        return pane.From(5 + (2 * blank));
     }
 
     private static string Line(string name, TimeSpan spent, TimeSpan planned) =>

@@ -5,11 +5,13 @@ namespace WarmupConsole.Tui.Presentation;
 /// <summary>The first picture, while the room still talks: what is planned, a word of care, and how to start.</summary>
 internal static class ReadyPage
 {
+    private const int RoomyRows = 16;
+
     internal static void Draw(Pane body, ScreenModel model)
     {
-        IReadOnlyList<string> care = CellText.Wrap(ScreenTexts.CareCard, body.Width - 2);
+        IReadOnlyList<string> care = CellText.Wrap(body.Height < RoomyRows ? ScreenTexts.CareInOneLine : ScreenTexts.CareCard, body.Width - 2);
         int card = care.Count + 1;
-        int blank = body.Height >= 18 ? 1 : 0;
+        int blank = body.Height >= RoomyRows ? 1 : 0;
         Pane top = body.Sub(0, blank, body.Width, body.Height - card - 1 - (2 * blank));
         DrawPlan(top, model.Session.Warmup);
         DrawCard(body.Sub(0, body.Height - card - 1 - blank, body.Width, card), care);
@@ -30,7 +32,7 @@ internal static class ReadyPage
         Pane number = pane.Sub(0, 2, side - 2, Math.Min(10, pane.Height - 3));
         int used = BlockLetters.Draw(number, minutes, Ink.Key);
         pane.WriteFit(0, 2 + used, ScreenTexts.PlannedMinutes);
-        DrawSteps(pane.Sub(side + 2, 2, Math.Min(64, pane.Width - side - 2), pane.Height - 2), warmup.Steps);
+        DrawSteps(pane.Sub(side + 2, 1, Math.Min(64, pane.Width - side - 2), pane.Height - 1), warmup.Steps);
     }
 
     private static void DrawSteps(Pane pane, IReadOnlyList<WarmupStep> steps)

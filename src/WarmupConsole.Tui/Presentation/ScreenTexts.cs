@@ -72,10 +72,11 @@ public static class ScreenTexts
     public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests); small letters are marks.";
 
     public const string CareCard =
-        "Start quietly. Nobody pushes for a note: whoever finds it too high or too low rests. "
-        + "Pain: stop. Dizziness: breathe normally and sit down. Breath holds stay short. "
+        "Start quietly; nobody pushes for a note. Pain: stop. Dizziness: breathe normally and sit down. "
         + "Hoarse for more than about three weeks: see a doctor. "
         + "This is no medical advice; your judgement and that of a licensed professional come first.";
+
+    public const string CareInOneLine = "Pain: stop. Dizziness: breathe normally, sit down.";
 
     public static FrozenDictionary<LiveState, string> States { get; } = new Dictionary<LiveState, string>
     {

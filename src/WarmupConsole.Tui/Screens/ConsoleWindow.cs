@@ -116,7 +116,7 @@ public sealed class ConsoleWindow : Runnable
             ScreenStamp stamp = ScreenStamp.Of(model, size);
             if (stamp != _shown)
             {
-                Show(ScreenPresenter.Draw(model, size.Width, size.Height));
+                Show(ScreenPresenter.Draw(model with { Keys = _control.Hints }, size.Width, size.Height));
                 _shown = stamp;
             }
         }

@@ -20,12 +20,14 @@ public sealed class ScreenControl(ILiveConsole console)
     /// <summary>True once the director confirmed that the console is to be left.</summary>
     public bool Leaves { get; private set; }
 
-    /// <summary>What is to be shown now.</summary>
+    /// <summary>Which keys work now, and why the others do not.</summary>
+    public IReadOnlyList<KeyHint> Hints => [.. KeyTable.Rows.Select(row => new KeyHint(row, WhyNot(row)))];
+
+    /// <summary>What is to be shown now, without the keys: asking for those costs more, and only a change asks.</summary>
     public ScreenModel Model() => new(console.Session, console.Status, Line, console.Now)
     {
         OwnNotice = _notice,
         HelpOpen = _helpOpen,
-        Keys = [.. KeyTable.Rows.Select(row => new KeyHint(row, WhyNot(row)))],
     };
 
     public void Press(Key key)
@@ -35,9 +37,11 @@ public sealed class ScreenControl(ILiveConsole console)
             return;
         }
 
+        bool confirmed = _leaveAsked;
+        _leaveAsked = false;
         if (KeyTable.Find(KeyStroke.Name(key), Line.IsOpen) is { } row)
         {
-            Do(row);
+            Do(row, confirmed);
         }
         else if (KeyStroke.Printed(key) is { } printed)
         {
@@ -66,10 +70,9 @@ public sealed class ScreenControl(ILiveConsole console)
         Line = Line.Type(text, console.Session.AnchorAt(console.Now));
     }
 
-    private void Do(KeyRow row)
+    private void Do(KeyRow row, bool confirmed)
     {
-        bool confirmed = _leaveAsked;
-        (_leaveAsked, _notice) = (false, null);
+        _notice = null;
         if (row.Action == LiveAction.Silence)
         {
             // Silence is never argued about: what the screen knows may be a moment old.

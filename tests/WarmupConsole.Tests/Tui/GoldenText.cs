@@ -7,6 +7,9 @@ internal static class GoldenText
 {
     private static string Folder([CallerFilePath] string here = "") => Path.Combine(Path.GetDirectoryName(here)!, "..", "Golden");
 
+    /// <summary>A page under docs that the program writes.</summary>
+    internal static string Docs(string page) => Path.Combine(Folder(), "..", "..", "..", "docs", page);
+
     internal static void Check(string name, string got) => CheckFile(Path.Combine(Folder(), name), got);
 
     internal static void CheckFile(string path, string got)
