@@ -9,8 +9,10 @@ namespace WarmupConsole.Midi.Player;
 public sealed class ChildPlayer : IPlayerLink
 {
     private const int PatienceMilliseconds = 3000;
+    private const int LastWordsMilliseconds = 500;
     private readonly Process _process;
     private volatile string _lastWords = "";
+    private bool _disposed;
 
     /// <param name="command">The program and its arguments; the streams are redirected here.</param>
     /// <exception cref="System.ComponentModel.Win32Exception">The program cannot be started.</exception>
@@ -30,12 +32,30 @@ public sealed class ChildPlayer : IPlayerLink
 
     public Stream FromPlayer => _process.StandardOutput.BaseStream;
 
-    public string LastWords => _lastWords;
+    public string LastWords
+    {
+        get
+        {
+            // What was printed last may arrive after the other stream has ended; the second call waits for all of it.
+            if (_process.WaitForExit(LastWordsMilliseconds))
+            {
+                _process.WaitForExit();
+            }
+
+            return _lastWords;
+        }
+    }
 
     public int ProcessId => _process.Id;
 
     public void Dispose()
     {
+        if (_disposed)
+        {
+            return;
+        }
+
+        _disposed = true;
         if (!_process.WaitForExit(PatienceMilliseconds))
         {
             _process.Kill();

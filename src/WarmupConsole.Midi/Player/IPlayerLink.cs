@@ -7,6 +7,6 @@ public interface IPlayerLink : IDisposable
 
     Stream FromPlayer { get; }
 
-    /// <summary>The last thing the player printed outside the protocol; empty when it printed nothing.</summary>
+    /// <summary>The last thing an ended player printed outside the protocol; empty when it printed nothing. May wait a little.</summary>
     string LastWords { get; }
 }

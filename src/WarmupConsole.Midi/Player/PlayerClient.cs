@@ -129,11 +129,11 @@ public sealed class PlayerClient : IPlayer
                 Take(frame);
             }
 
-            End(PlayerTexts.Ended(_link.LastWords));
+            EndByItself();
         }
         catch (Exception e) when (e is IOException or ObjectDisposedException)
         {
-            End(PlayerTexts.Ended(_link.LastWords));
+            EndByItself();
         }
         catch (ProtocolException e)
         {
@@ -154,6 +154,14 @@ public sealed class PlayerClient : IPlayer
             default:
                 Tell(PlayerReports.From(frame));
                 break;
+        }
+    }
+
+    private void EndByItself()
+    {
+        if (!Volatile.Read(ref _ended))
+        {
+            End(PlayerTexts.Ended(_link.LastWords));
         }
     }
 
