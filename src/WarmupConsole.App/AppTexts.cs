@@ -34,7 +34,7 @@ internal static class AppTexts
     internal const string HearingCaution = "Quiet now: turn the volume of headphones or loudspeakers down first, then up slowly while it plays.";
     internal const string NoTerminal = "This command needs a terminal: open one and run it there.";
     internal const string NoSessions = "There is no session log yet: lead a warm-up first (warmup run PLAN).";
-    internal const string NoPlans = "There is no plan in this choir folder to start from: write plans/DATE.yaml first (docs/plan-format.md).";
+    internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
     internal const string NothingSounds = "nothing sounds yet";
@@ -55,6 +55,8 @@ internal static class AppTexts
     internal static string SavedTo(string path) => $"Session log: {path}";
 
     internal static string NotSaved(string path, string reason) => $"{path}: {reason}";
+
+    internal static string LeftOut(string path, long offset, string sentence) => $"{path}, byte {offset}: left out: {sentence}";
 
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 

@@ -31,9 +31,11 @@ internal sealed record Composition
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
 
+    private static SystemMonotonicClock SystemClock { get; } = new();
+
     internal static Composition OfThisMachine() => new()
     {
-        Clock = new SystemMonotonicClock(),
+        Clock = SystemClock,
         Wall = TimeProvider.System,
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
@@ -44,7 +46,7 @@ internal sealed record Composition
     /// <summary>The child's main: owns the port until its input ends.</summary>
     internal static int RunPlayer(string? recording)
     {
-        using PortableWaiter waiter = new();
+        using PortableWaiter waiter = new(SystemClock);
         return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, recording, waiter), waiter);
     }
 

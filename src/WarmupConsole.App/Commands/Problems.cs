@@ -1,3 +1,5 @@
+using WarmupConsole.App.Running;
+using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Commands;
@@ -13,5 +15,16 @@ internal static class Problems
         }
 
         return ExitCodes.BadInput;
+    }
+
+    /// <summary>What of a log was left out; a torn end is no finding.</summary>
+    internal static int PrintDamages(LastSession session, TextWriter errors)
+    {
+        foreach (LogDamage damage in session.Damages)
+        {
+            errors.WriteLine(AppTexts.LeftOut(session.Path, damage.Offset, damage.Sentence));
+        }
+
+        return session.Damages.All(damage => damage.IsNormal) ? ExitCodes.Ok : ExitCodes.Findings;
     }
 }

@@ -16,8 +16,8 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
     private const string ChoirFileName = "choir.yaml";
 
     /// <summary>
-    /// The plan named, in the choir folder around it (or the one named); without a plan the newest one of the folder; outside
-    /// any choir folder the built-in choir and plan.
+    /// The plan named, in the choir folder around it (or the one named); without a plan the newest one of the folder, else the
+    /// built-in one; outside any choir folder the built-in choir.
     /// </summary>
     internal static FileRead<Content> Load(Composition composition, string? planPath, string? choirPath)
     {
@@ -29,7 +29,7 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
 
         FileRead<LoadedPlan> plan = (planPath ?? folder.Value.NewestPlan) is { } path
             ? folder.Value.ReadPlan(path)
-            : new(null, [FileProblem.Whole(folder.Value.Root, AppTexts.NoPlans)]);
+            : folder.Value.ReadBuiltInPlan();
         return plan.IsGood ? new(Ready(folder.Value, plan.Value), []) : new(null, plan.Problems);
     }
 

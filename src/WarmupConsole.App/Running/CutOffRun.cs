@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Review;

@@ -78,8 +78,8 @@ public sealed class PlayerClient : IPlayer
 
     public void Dispose()
     {
-        _outbox.TryAdd(new Frame.Quit());
         bool asked = !Interlocked.Exchange(ref _ended, true);
+        _outbox.TryAdd(new Frame.Quit());
         _outbox.Close();
         if (!_started)
         {

@@ -23,6 +23,7 @@ internal sealed class OnsetErrors
         return new(_played, _dropped, At(sorted, 50), At(sorted, 99), _worst);
     }
 
+    // The nearest rank: the smallest error that so many percent do not exceed.
     private static long At(long[] sorted, int percent) =>
-        sorted.Length == 0 ? 0 : sorted[(sorted.Length - 1) * percent / 100];
+        sorted.Length == 0 ? 0 : sorted[((sorted.Length * percent) + 99) / 100 - 1];
 }

@@ -39,6 +39,7 @@ public static class MidiPorts
     // Each API in turn: the library itself does not go from one that fails to the next.
     private static PortOpening OpenFound(PortChoice choice)
     {
+        using QuietStandardError quiet = new();
         List<string> seen = [];
         foreach (int api in RtMidiOut.Apis())
         {

@@ -10,10 +10,12 @@ internal sealed partial class QuietStandardError : IDisposable
 {
     private const int StandardError = 2;
     private const int WriteOnly = 1;
+    private static readonly Lock OneAtATime = new();
     private readonly int _saved = -1;
 
     internal QuietStandardError()
     {
+        OneAtATime.Enter();
         if (OperatingSystem.IsWindows())
         {
             return;
@@ -35,6 +37,8 @@ internal sealed partial class QuietStandardError : IDisposable
             _ = dup2(_saved, StandardError);
             _ = close(_saved);
         }
+
+        OneAtATime.Exit();
     }
 
     [LibraryImport("libc")]

@@ -49,7 +49,7 @@ internal static class LadderReasons
     {
         int span = fit.Demands.SpanSemitones;
         int allowed = span + narrow.Allowed.High - narrow.Allowed.Low;
-        return string.Create(CultureInfo.InvariantCulture, $"No key fits {PartWords.All(narrow.Part)}: the pattern spans {span} semitones, and {allowed} are allowed to them.");
+        return string.Create(CultureInfo.InvariantCulture, $"No key fits {PartPlural.Of(narrow.Part)}: the pattern spans {span} semitones, and {allowed} are allowed to them.");
     }
 
     private static string NoCommonKey(KeyFit fit)
@@ -57,7 +57,7 @@ internal static class LadderReasons
         PartKeys low = fit.Limiting.MinBy(keys => keys.Allowed.High);
         PartKeys high = fit.Limiting.MaxBy(keys => keys.Allowed.Low);
         string whom = fit.Spec.Limit == LadderSpec.Everyone ? "everyone" : $"all of '{fit.Spec.Limit}'";
-        return $"No key fits {whom}: {PartWords.All(low.Part)} need {fit.Tonic(low.Allowed.High)} or lower, {PartWords.All(high.Part)} {fit.Tonic(high.Allowed.Low)} or higher.";
+        return $"No key fits {whom}: {PartPlural.Of(low.Part)} need {fit.Tonic(low.Allowed.High)} or lower, {PartPlural.Of(high.Part)} {fit.Tonic(high.Allowed.Low)} or higher.";
     }
 
     /// <summary>The limiting part that a key lies beyond; where any part will do, the one it lies beyond the least.</summary>
@@ -86,7 +86,7 @@ internal static class LadderReasons
         bool above = span.High.Midi > range.High.Midi;
         int semitones = above ? span.High.Midi - range.High.Midi : range.Low.Midi - span.Low.Midi;
         Pitch needed = above ? span.High : span.Low;
-        return $"{PartWords.All(part)} would need {needed}, {Semitones(semitones)} {(above ? "above" : "below")} their {words(range, above)}";
+        return $"{PartPlural.Of(part)} would need {needed}, {Semitones(semitones)} {(above ? "above" : "below")} their {words(range, above)}";
     }
 
     private static string Comfortable(PitchRange range, bool above) => $"comfortable {(above ? range.High : range.Low)}";
@@ -97,7 +97,7 @@ internal static class LadderReasons
 
     private static string Keys(int count) => count == 1 ? "one key" : string.Create(CultureInfo.InvariantCulture, $"{count} keys");
 
-    private static string Names(IReadOnlyList<PartKeys> parts) => string.Join(" and ", parts.Select(keys => PartWords.All(keys.Part)));
+    private static string Names(IReadOnlyList<PartKeys> parts) => string.Join(" and ", parts.Select(keys => PartPlural.Of(keys.Part)));
 
     private static string Way(KeyFit fit, KeyWindow keys) => $"{fit.Tonic(keys.Low)} to {fit.Tonic(keys.High)}";
 }

@@ -79,12 +79,12 @@ public static class Accompaniment
     private static ScoreNote UnderMelody(ScoreNote tone, List<ScoreNote> melody)
     {
         Beats end = tone.Start + tone.Length;
-        foreach (ScoreNote note in melody.Where(note => note.Midi == tone.Midi && note.Start + note.Length > tone.Start && note.Start < end))
-        {
-            end = note.Start > tone.Start ? note.Start : tone.Start;
-        }
-
-        return tone with { Length = end - tone.Start };
+        Beats taken = melody
+            .Where(note => note.Midi == tone.Midi && note.Start + note.Length > tone.Start)
+            .Select(note => note.Start)
+            .Append(end)
+            .Min();
+        return tone with { Length = (taken < end ? taken : end) - tone.Start };
     }
 
     /// <summary>From the root in the octave below middle C upwards.</summary>

@@ -14,7 +14,7 @@ internal sealed class MarkVocabulary
     internal MarkVocabulary(Choir choir)
     {
         this.choir = choir;
-        foreach (string everyone in PartWords.Everyone)
+        foreach (string everyone in PartNames.Everyone)
         {
             parts.Add(everyone, [.. choir.Parts.Select(part => part.Id)]);
         }
@@ -59,7 +59,7 @@ internal sealed class MarkVocabulary
 
     private void AddPart(Part part)
     {
-        foreach (string spelling in PartWords.Spellings(part))
+        foreach (string spelling in PartNames.Spellings(part))
         {
             parts.Merge(spelling, [part.Id], (old, added) => [.. old.Union(added)]);
             if (spelling.Length == 1)

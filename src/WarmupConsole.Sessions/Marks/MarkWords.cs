@@ -27,7 +27,7 @@ public static class MarkWords
     internal static string Sentence(Choir choir, IReadOnlyList<string> partIds, string kindId, string where)
     {
         string kind = MarkText.Clean(MarkKindData.Find(choir, kindId)?.Words ?? kindId);
-        return $"{PartWords.Sentence(choir, partIds)} {kind} {where}".TrimEnd();
+        return $"{PartNames.Sentence(choir, partIds)} {kind} {where}".TrimEnd();
     }
 
     /// <summary>"on A♭3 (in D♭)", "coming down in E", "in E", or empty when nothing is known.</summary>

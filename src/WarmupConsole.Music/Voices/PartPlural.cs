@@ -1,10 +1,10 @@
 namespace WarmupConsole.Music.Voices;
 
-/// <summary>Parts in sentences.</summary>
-public static class PartWords
+/// <summary>Parts in sentences, by their singers.</summary>
+public static class PartPlural
 {
     /// <summary>The singers of a part, as a plural: "the sopranos", "the basses", "the women"; "the singers of Alto 1".</summary>
-    public static string All(Part part)
+    public static string Of(Part part)
     {
         string name = part.Name.ToLowerInvariant();
         if (!name.All(char.IsLetter))

@@ -4,7 +4,7 @@ using WarmupConsole.Sessions.Choirs;
 namespace WarmupConsole.Sessions.Marks;
 
 /// <summary>Parts in words: what may be typed for them, and how a sentence names them.</summary>
-public static class PartWords
+public static class PartNames
 {
     /// <summary>Words that mean the whole choir.</summary>
     internal static readonly string[] Everyone = ["everyone", "everybody", "all", "choir", "the choir", "tutti"];
