@@ -12,8 +12,10 @@ public readonly record struct Tuning
     /// <summary>A4 = 440 Hz (ISO 16:1975).</summary>
     public static Tuning Iso16 => new(440);
 
+    /// <summary>Hertz of A4 (MIDI 69), 380–480.</summary>
     public double A4Hertz { get; }
 
+    /// <summary>Another pitch standard, such as 442 or 415.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 380–480 Hz.</exception>
     public static Tuning FromA4Hertz(double hertz)
     {

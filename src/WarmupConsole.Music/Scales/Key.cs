@@ -12,6 +12,7 @@ public readonly record struct Key(Step Step, int Alteration, Mode Mode)
 
     private static readonly Degree[] Dominant = [new(5, 0, 0), new(7, 0, 0), new(2, 0, 1), new(4, 0, 1)];
 
+    /// <summary>The key on a tonic, whatever its octave.</summary>
     public static Key Of(Pitch tonic, Mode mode) => new(tonic.Step, tonic.Alteration, mode);
 
     /// <summary>The key signature: sharps counted upwards, flats downwards; D♭ major is −5. Beyond ±7 a key has no ordinary signature.</summary>

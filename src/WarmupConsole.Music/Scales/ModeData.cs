@@ -20,10 +20,13 @@ public static class ModeData
     /// <summary>All names as files write them, in the order of the table.</summary>
     public static IReadOnlyList<string> Ids { get; } = [.. Rows.Select(row => row.Id)];
 
+    /// <summary>As files write it: "harmonic-minor".</summary>
     public static string Id(Mode mode) => Rows[(int)mode].Id;
 
+    /// <summary>As it is shown: "harmonic minor".</summary>
     public static string Words(Mode mode) => Rows[(int)mode].Words;
 
+    /// <summary>By its name in files; false when there is no such mode.</summary>
     public static bool TryFind(string id, out Mode mode)
     {
         int row = Array.FindIndex(Rows, r => r.Id == id);

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 using WarmupConsole.Sessions.Live;

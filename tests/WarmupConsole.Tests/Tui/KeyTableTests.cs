@@ -1,7 +1,6 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
-using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tests.Tui;

@@ -2,6 +2,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Tests.Music.Ladders;
 
@@ -96,6 +97,28 @@ public class LadderBuilderTests
 
         Assert.Equal("C B B♭ A A♭ G", Keys(ladder));
         Assert.Equal("Stops at G: in G♭ the altos would need G♭3, a semitone below their comfortable G3.", Assert.Single(ladder.Reasons));
+    }
+
+    [Fact]
+    public void Of_two_keys_as_near_the_lower_one_starts()
+    {
+        Part[] parts = [Samples.Part("High", "F4-F5", "F4-F5", 0), Samples.Part("Low", "C3-D4", "C3-D4", 0)];
+
+        KeyLadder ladder = LadderBuilder.Build(Samples.Exercise("1 2 3 4 5"), parts, new() { Limit = LadderSpec.AnyPart, MostKeys = 1 });
+
+        // From middle C the fourth above (F4) and the fourth below (G3) both serve.
+        Assert.Equal("G", Keys(ladder));
+    }
+
+    [Fact]
+    public void A_key_between_the_voices_stops_a_ladder_for_any_part()
+    {
+        Part[] parts = [Samples.Part("High", "F4-F5", "F4-F5", 0), Samples.Part("Low", "C3-D4", "C3-D4", 0)];
+
+        KeyLadder ladder = LadderBuilder.Build(Samples.Exercise("1 2 3 4 5"), parts, new() { Limit = LadderSpec.AnyPart, Start = Pitch.Parse("Gb3"), Shape = LadderShape.Up });
+
+        Assert.Equal("G♭ G", Keys(ladder));
+        Assert.Equal("Stops at G: in A♭ the lows would need E♭4, a semitone above their comfortable D4.", Assert.Single(ladder.Reasons));
     }
 
     [Fact]

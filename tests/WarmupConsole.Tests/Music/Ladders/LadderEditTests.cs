@@ -52,6 +52,16 @@ public class LadderEditTests
     }
 
     [Fact]
+    public void A_top_that_is_sung_twice_is_left_after_the_second_time()
+    {
+        LadderSpec spec = new() { MostKeys = 2 };
+        IReadOnlyList<Rung> once = Ladder(spec);
+        IReadOnlyList<Rung> twice = [once[0], once[1], once[1], once[2]];
+
+        Assert.Equal("C D♭ D♭ D D♭ C", Keys(LadderEdit.OneMoreKey(Exercise, Parts, spec, twice, 2).Rungs));
+    }
+
+    [Fact]
     public void Inside_the_tolerance_nobody_is_warned_and_all_sing()
     {
         LadderExtension longer = More(new(), 0);
