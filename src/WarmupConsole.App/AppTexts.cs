@@ -34,6 +34,8 @@ internal static class AppTexts
     internal const string HearingCaution = "Quiet now: turn the volume of headphones or loudspeakers down first, then up slowly while it plays.";
     internal const string NoTerminal = "This command needs a terminal: open one and run it there.";
     internal const string NoSessions = "There is no session log yet: lead a warm-up first (warmup run PLAN).";
+    internal const string NoSuchPlan = "There is no such plan; check the path.";
+    internal const string NotInChoirFolder = "A plan stands in the plans folder of a choir folder, beside choir.yaml; this one does not. Name the choir's folder with --choir FOLDER.";
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";

@@ -25,8 +25,8 @@ internal sealed record Composition
     /// <summary>Which folder a command without a path looks in.</summary>
     public required string CurrentFolder { get; init; }
 
-    /// <summary>Starts a piano on a port, recording to a file when one is named.</summary>
-    public required Func<PortChoice, string?, StartedPlayer> StartPlayer { get; init; }
+    /// <summary>Starts a piano that also records to a file when one is named; its port is opened by whoever listens to its reports.</summary>
+    public required Func<string?, IPlayer> StartPlayer { get; init; }
 
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
@@ -39,7 +39,7 @@ internal sealed record Composition
         Wall = TimeProvider.System,
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
-        StartPlayer = StartChild,
+        StartPlayer = recording => new PlayerClient(new ChildPlayer(ChildCommand(recording))),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
 
@@ -62,12 +62,6 @@ internal sealed record Composition
         return recorder.TryPlace() is { } trouble
             ? opening with { AsWanted = false, Sentence = $"{opening.Sentence} {trouble}" }
             : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recording) };
-    }
-
-    private static StartedPlayer StartChild(PortChoice choice, string? recording)
-    {
-        PlayerClient client = new(new ChildPlayer(ChildCommand(recording)));
-        return new(client, () => client.Open(choice));
     }
 
     // Started from its own file, or, as "dotnet warmup.dll", by the runtime that runs it now.

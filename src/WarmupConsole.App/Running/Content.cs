@@ -46,8 +46,14 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
     internal static FileRead<ChoirFolder> Open(Composition composition, string? planPath, string? choirPath)
     {
         string root = choirPath ?? (planPath is null ? composition.CurrentFolder : ChoirFolder.RootOf(planPath));
-        bool isBuiltIn = planPath is null && choirPath is null && !File.Exists(Path.Combine(root, ChoirFileName));
-        return isBuiltIn ? ChoirFolder.OpenBuiltIn(composition.Settings) : ChoirFolder.Open(root, composition.Settings);
+        bool isChoir = File.Exists(Path.Combine(root, ChoirFileName));
+        return (planPath, choirPath) switch
+        {
+            (null, null) when !isChoir => ChoirFolder.OpenBuiltIn(composition.Settings),
+            ({ } plan, _) when !File.Exists(plan) => new(null, [FileProblem.Whole(plan, AppTexts.NoSuchPlan)]),
+            ({ } plan, null) when !isChoir => new(null, [FileProblem.Whole(plan, AppTexts.NotInChoirFolder)]),
+            _ => ChoirFolder.Open(root, composition.Settings),
+        };
     }
 
     /// <summary>The exercises that the plan uses, each once, in the order of the plan.</summary>

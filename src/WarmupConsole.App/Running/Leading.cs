@@ -33,7 +33,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 
         (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
         PortChoice port = Ports.Choose(composition, request.Port);
-        LiveRun run = new(start, composition.Clock, composition.StartPlayer(port, request.Record), log);
+        LiveRun run = new(start, composition.Clock, composition.StartPlayer(request.Record), port, log);
         log.Thread.Start();
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))

@@ -1,4 +1,5 @@
 using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
 using WarmupConsole.Sessions.Live;
 
@@ -13,17 +14,18 @@ internal sealed class LiveRun
 
     /// <param name="start">The session and its first effects.</param>
     /// <param name="clock">The clock of host and player.</param>
-    /// <param name="piano">Opened here, once its reports are heard.</param>
+    /// <param name="player">The piano, with no port yet.</param>
+    /// <param name="port">Opened here, once reports are heard.</param>
     /// <param name="log">The session log.</param>
-    internal LiveRun(LiveOutcome start, IMonotonicClock clock, StartedPlayer piano, RunLog log)
+    internal LiveRun(LiveOutcome start, IMonotonicClock clock, IPlayer player, PortChoice port, RunLog log)
     {
-        (_player, _log) = (piano.Player, log);
-        Host = new(start, clock, piano.Player, log.Record);
+        (_player, _log) = (player, log);
+        Host = new(start, clock, player, log.Record);
         Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
-        piano.Player.Reported += OnReport;
+        player.Reported += OnReport;
         log.Thread.MarksFlushed += id => Host.Post(new LiveInput.MarksFlushed(id));
         log.Thread.Failed += OnLogFailed;
-        piano.Open();
+        player.Open(port);
     }
 
     internal SessionHost Host { get; }

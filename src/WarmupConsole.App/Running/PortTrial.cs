@@ -13,8 +13,7 @@ internal static class PortTrial
 
     internal static int Play(Composition composition, PortChoice choice, TextWriter output)
     {
-        StartedPlayer started = composition.StartPlayer(choice, null);
-        using IPlayer player = started.Player;
+        using IPlayer player = composition.StartPlayer(null);
         using ManualResetEventSlim told = new();
         PlayerReport? opening = null;
         player.Reported += report =>
@@ -22,7 +21,7 @@ internal static class PortTrial
             opening ??= report;
             told.Set();
         };
-        started.Open();
+        player.Open(choice);
         told.Wait(ToOpen);
         output.WriteLine(opening?.Sentence ?? AppTexts.NothingSounds);
         if (opening?.Kind != PlayerReportKind.PortOpened)

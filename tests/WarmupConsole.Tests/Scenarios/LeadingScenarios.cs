@@ -1,0 +1,163 @@
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Review;
+using WarmupConsole.Storage.SessionLogs;
+using WarmupConsole.Tui.Keys;
+
+namespace WarmupConsole.Tests.Scenarios;
+
+/// <summary>A director leads; keys go in, and screen, piano and log are looked at together.</summary>
+public sealed class LeadingScenarios
+{
+    [Fact]
+    public void A_whole_demo_warm_up_runs_to_its_end()
+    {
+        using Rehearsal room = new();
+        room.Do(LiveAction.GoOn);
+        while (room.Session.State != LiveState.Finished)
+        {
+            room.Do(LiveAction.GoOn).Until(session => session.State is LiveState.Introduce or LiveState.Finished);
+        }
+
+        Assert.Equal(room.Content.Warmup.Steps.Count, room.Logged.Count(record => record.Event is StepStarted));
+        Assert.Equal(
+            room.Content.Warmup.Steps.SelectMany(step => step.Ladder.Rungs.Select(rung => rung.Tonic.Midi)),
+            room.Logged.Select(record => record.Event).OfType<RungStarted>().Select(rung => rung.Midi));
+        Assert.IsType<RunEnded>(room.Logged[^1].Event);
+        Assert.Empty(room.Sounding);
+        Assert.Contains("Three notes home", room.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_the_log_folds_to_is_what_the_screen_shows()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Pass(TimeSpan.FromSeconds(20)).Type("a f").Do(ScreenCommand.KeepMark).Do(LiveAction.TurnRound).Pass(TimeSpan.FromSeconds(9));
+        Assert.Equivalent(SessionFacts.Fold(room.Logged.Select(record => record.Event)), room.Session.Facts());
+    }
+
+    [Fact]
+    public void The_cue_chord_sounds_on_the_beat_and_the_first_rung_follows_it()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(4);
+        long start = room.Clock.Now.Nanoseconds;
+        room.Until(session => session.State == LiveState.Rung).Pass(TimeSpan.FromMilliseconds(50));
+        long[] onsets = [.. NoteOns(room).Select(on => on.At.Nanoseconds - start).Distinct().Order()];
+        long beat = room.Session.Tempo.NanosecondsOf(Music.Rhythm.Beats.FromBeats(1));
+        Assert.Equal([0, 4 * beat], onsets[..2].Select(onset => onset / 1000 * 1000).Zip([0L, 4 * beat], (got, due) => Math.Abs(got - due) <= 1000 ? due : got));
+    }
+
+    [Fact]
+    public void Marking_while_it_sounds_stops_nothing_and_is_confirmed_once_saved()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(9).Until(session => session.State == LiveState.Rung);
+        int sentBefore = room.Sent.Count;
+        room.Type("altos flat in E");
+        Assert.Contains("altos flat in E", room.Screen, StringComparison.Ordinal);
+        room.Pass(TimeSpan.FromSeconds(3));
+        Assert.True(NoteOns(room).Count(on => on.At.Nanoseconds > 0) > 0 && room.Sent.Count > sentBefore, "The piano went on while the mark was typed.");
+        room.Do(ScreenCommand.KeepMark);
+        MarkMade mark = Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkMade>());
+        Assert.Equal(("altos flat in E", "flat", "E4", true), (mark.Raw, mark.Kind, mark.Key, mark.KeyNamed));
+        Assert.Equal(["alto"], mark.Parts);
+        Assert.True(room.Session.Marks[0].IsFlushed);
+        Assert.Contains("altos flat in E, saved", room.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mark_belongs_to_the_rung_of_its_first_letter()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Type("t sharp").Until(session => session.RungIndex == 2);
+        room.Do(ScreenCommand.KeepMark);
+        Assert.Equal(0, room.Session.Marks[0].Anchor.Rung);
+        room.Type("b late").Do(ScreenCommand.KeepMark).Do(ScreenCommand.MoveMarkBack);
+        Assert.Equal(1, room.Session.Marks[1].Anchor.Rung);
+        room.Do(ScreenCommand.UndoMark);
+        Assert.Single(room.Session.Marks);
+        Assert.Equal(2, Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkUndone>()).Id);
+    }
+
+    [Fact]
+    public void Silence_with_the_mark_line_open_is_silent_at_once_and_keeps_the_line()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Pass(TimeSpan.FromMilliseconds(300)).Type("sop");
+        Assert.NotEmpty(room.Sounding);
+        room.Do(LiveAction.Silence);
+        Assert.Empty(room.Sounding);
+        Assert.Equal(["B04000", "B07B00", "B07800"], room.Sent.TakeLast(3).Select(sent => Convert.ToHexString(sent.Bytes.Span)));
+        Assert.Contains("sop", room.Screen, StringComparison.Ordinal);
+        int sent = room.Sent.Count;
+        room.Pass(TimeSpan.FromSeconds(30));
+        Assert.Equal(sent, room.Sent.Count);
+        Assert.Equal(Hold.Silenced, room.Session.Hold);
+    }
+
+    [Fact]
+    public void A_pause_stops_clocks_and_music_and_leads_in_to_the_same_key()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.RungIndex == 1 && session.State == LiveState.Rung).Do(LiveAction.Pause);
+        TimeSpan spent = room.Session.Clocks.WholeAt(room.Clock.Now);
+        Assert.Empty(room.Sounding);
+        room.Pass(TimeSpan.FromMinutes(2));
+        Assert.Equal(spent, room.Session.Clocks.WholeAt(room.Clock.Now));
+        room.Do(LiveAction.GoOn);
+        Assert.Equal((LiveState.Cue, 1), (room.Session.State, room.Session.RungIndex));
+        Assert.NotEmpty(room.Sounding);
+    }
+
+    [Fact]
+    public void Repeat_back_and_turning_round_are_one_key_each()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.RungIndex == 2 && session.State == LiveState.Rung).Do(LiveAction.Repeat);
+        Assert.Equal((LiveState.Cue, 2), (room.Session.State, room.Session.RungIndex));
+        room.Do(LiveAction.TurnRound);
+        Assert.Equal([60, 61, 62, 61, 60], room.Session.Rungs.Select(rung => rung.Tonic.Midi));
+        room.Do(LiveAction.StepBack);
+        Assert.Equal((LiveState.Introduce, 5), (room.Session.State, room.Session.StepIndex));
+        Assert.Empty(room.Sounding);
+    }
+
+    [Fact]
+    public void Without_a_port_the_screen_says_so_and_the_run_goes_on()
+    {
+        using Rehearsal room = new(hasPort: false);
+        room.LeadStep(4).Until(session => session.RungIndex == 1);
+        Assert.Contains("Nothing sounds: no port.", room.Screen, StringComparison.Ordinal);
+        Assert.Contains(room.Logged, record => record.Event is RungEnded { Whole: true });
+    }
+
+    [Fact]
+    public void When_the_log_cannot_be_written_the_run_goes_on_and_marks_are_kept_for_elsewhere()
+    {
+        using Rehearsal room = new(canLog: false);
+        room.LeadStep(4).Until(session => session.State == LiveState.Rung).Type("b dark").Do(ScreenCommand.KeepMark);
+        Assert.Contains("the disk is read-only", room.Screen, StringComparison.Ordinal);
+        Assert.False(room.Session.Marks[0].IsFlushed);
+        room.Until(session => session.RungIndex == 2);
+        Assert.True(room.IsUnsaved);
+
+        string elsewhere = Path.Combine(room.Composition.CurrentFolder, "saved.jsonl");
+        Assert.Null(room.LogThread.SaveElsewhere(elsewhere));
+        SessionLog saved = SessionLogFile.Read(elsewhere).Value!;
+        Assert.Empty(saved.Damages);
+        Assert.Equal("b dark", Assert.Single(saved.Records.Select(record => record.Event).OfType<MarkMade>()).Raw);
+    }
+
+    [Fact]
+    public void Leaving_in_the_middle_asks_once()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(4).Do(ScreenCommand.Leave);
+        Assert.Contains("again leaves", room.Screen, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<TimedMessage> NoteOns(Rehearsal room) =>
+        room.Sent.Where(sent => (sent.Bytes.Span[0] & 0xF0) == 0x90 && sent.Bytes.Span[2] > 0);
+}

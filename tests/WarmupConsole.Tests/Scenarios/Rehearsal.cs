@@ -1,0 +1,189 @@
+using System.Text;
+using Terminal.Gui.Input;
+using WarmupConsole.App;
+using WarmupConsole.App.Running;
+using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Storage.Folders;
+using WarmupConsole.Storage.SessionLogs;
+using WarmupConsole.Tests.Architecture;
+using WarmupConsole.Tests.Storage;
+using WarmupConsole.Tests.Support;
+using WarmupConsole.Tui.Keys;
+using WarmupConsole.Tui.Screens;
+
+namespace WarmupConsole.Tests.Scenarios;
+
+/// <summary>
+/// The whole console in virtual time: real files, host, log and window, and the real player engine on a recording port. Keys go
+/// in by what they do; screen text, MIDI bytes and the session log come out.
+/// </summary>
+internal sealed class Rehearsal : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+    private readonly InProcessPlayer _player;
+    private readonly RecordingPort _port;
+    private readonly RunLog _log;
+    private readonly LiveRun _run;
+    private readonly ConsoleWindow _window;
+    private readonly Headless _screen;
+
+    /// <param name="plan">A plan of plans-demo, by its file name.</param>
+    /// <param name="hasPort">False for a run where no port is found.</param>
+    /// <param name="canLog">False for a folder that cannot be written to.</param>
+    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true)
+    {
+        _port = new(Clock);
+        _player = new(Clock, choice => hasPort ? new(_port, true, "Playing on a test piano.") : new(new NullPort(), true, "Nothing sounds: no port."));
+        Composition = new()
+        {
+            Clock = Clock,
+            Wall = new VirtualWall(Clock),
+            Settings = new SettingsFolder(_folder.Root),
+            CurrentFolder = _folder.Root,
+            StartPlayer = _ => _player,
+        };
+        Content = Content.Load(Composition, Path.Combine(Repository.Root, "plans-demo", "plans", plan), null).Value!;
+        OpenedLog opened = canLog
+            ? SessionLogFile.Create(Content.Folder.SessionsFolder, Composition.Wall.GetLocalNow(), "test")
+            : new(null, "the disk is read-only");
+        _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
+        _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
+        _window = new(_run.Host);
+        _screen = new(_window);
+        Settle();
+    }
+
+    internal VirtualClock Clock { get; } = new();
+
+    internal Composition Composition { get; }
+
+    internal Content Content { get; }
+
+    internal LiveSession Session => _run.Host.Session;
+
+    internal string Screen => _screen.Screen;
+
+    /// <summary>Everything sent to the port so far.</summary>
+    internal IReadOnlyList<TimedMessage> Sent => _port.Sent;
+
+    internal SessionLogThread LogThread => _log.Thread;
+
+    internal bool IsUnsaved => _log.IsUnsaved;
+
+    internal string? LogPath => _log.Path;
+
+    /// <summary>The log as it lies on disk now.</summary>
+    internal IReadOnlyList<SessionRecord> Logged => SessionLogFile.Read(_log.Path!).Value!.Records;
+
+    /// <summary>The notes that sound now, by what was sent.</summary>
+    internal IReadOnlySet<int> Sounding
+    {
+        get
+        {
+            HashSet<int> notes = [];
+            foreach (byte[] message in Sent.Select(sent => sent.Bytes.ToArray()))
+            {
+                _ = (message[0] & 0xF0, message.Length > 2 ? message[2] : 0) switch
+                {
+                    (0x90, > 0) => notes.Add(message[1]),
+                    (0x80, _) or (0x90, 0) => notes.Remove(message[1]),
+                    _ => false,
+                };
+            }
+
+            return notes;
+        }
+    }
+
+    /// <summary>Presses the key that does this, whichever it is.</summary>
+    internal Rehearsal Do(LiveAction action)
+    {
+        KeyRow row = KeyTable.Rows.First(row => row.Action == action);
+        return Press(row.Strokes[0]);
+    }
+
+    internal Rehearsal Do(ScreenCommand command) => Press(KeyTable.Rows.First(row => row.Command == command).Strokes[0]);
+
+    internal Rehearsal Type(string text)
+    {
+        foreach (Rune rune in text.EnumerateRunes())
+        {
+            _screen.Press(new Key(rune.Value));
+            Settle();
+        }
+
+        return this;
+    }
+
+    /// <summary>Lets time pass, from one due moment to the next.</summary>
+    internal Rehearsal Pass(TimeSpan time)
+    {
+        Moment end = Clock.Now + time;
+        while (Clock.Now < end)
+        {
+            Moment next = _run.Host.Step() is { } due ? Moment.Earlier(due, end) : end;
+            _player.Advance(next);
+            Settle();
+        }
+
+        _screen.Advance(TimeSpan.FromMilliseconds(40));
+        return this;
+    }
+
+    /// <summary>Lets time pass until something is so; fails after a long while.</summary>
+    internal Rehearsal Until(Func<LiveSession, bool> isSo)
+    {
+        for (int tenths = 0; !isSo(Session); tenths++)
+        {
+            Assert.True(tenths < 6000, $"It did not come to that in ten minutes; the session is in {Session.State}, step {Session.StepIndex + 1}.");
+            Pass(TimeSpan.FromMilliseconds(100));
+        }
+
+        return this;
+    }
+
+    /// <summary>Goes to a step by its number on screen and starts it.</summary>
+    internal Rehearsal LeadStep(int number)
+    {
+        if (Session.State == LiveState.Ready)
+        {
+            Do(LiveAction.GoOn);
+        }
+
+        while (Session.StepIndex < number - 1)
+        {
+            Do(LiveAction.StepOn);
+        }
+
+        return Do(LiveAction.GoOn);
+    }
+
+    public void Dispose()
+    {
+        _screen.Dispose();
+        _window.Dispose();
+        _run.Close();
+        _folder.Dispose();
+    }
+
+    private Rehearsal Press(string stroke)
+    {
+        _screen.Press(stroke.Length == 1 ? new Key(stroke[0]) : Key.Parse(stroke));
+        return Settle();
+    }
+
+    /// <summary>What the host's and the log's threads would do at once.</summary>
+    private Rehearsal Settle()
+    {
+        _run.Host.Step();
+        _log.Thread.Drain();
+        _run.Host.Step();
+        _screen.Pump();
+        return this;
+    }
+}
