@@ -9,8 +9,10 @@ namespace WarmupConsole.Sessions.Live;
 /// <param name="IsRunning">False before the start, in a pause and at the end.</param>
 public sealed record LiveClocks(TimeSpan WholeSpent, TimeSpan StepSpent, Moment Since, bool IsRunning)
 {
+    /// <summary>Spent in the warm-up at a moment.</summary>
     public TimeSpan WholeAt(Moment now) => WholeSpent + Added(now);
 
+    /// <summary>Spent in the present step at a moment.</summary>
     public TimeSpan StepAt(Moment now) => StepSpent + Added(now);
 
     /// <summary>The same sums, settled at a moment, running or not from there on.</summary>

@@ -8,12 +8,16 @@ namespace WarmupConsole.Sessions.Live;
 /// <summary>The whole state of a running session. A value: <see cref="LiveMachine"/> makes the next one.</summary>
 public sealed record LiveSession
 {
+    /// <summary>What is led.</summary>
     public required Warmup Warmup { get; init; }
 
+    /// <summary>Where it is.</summary>
     public LiveState State { get; init; } = LiveState.Ready;
 
+    /// <summary>What holds it there, if anything does.</summary>
     public Hold Hold { get; init; }
 
+    /// <summary>True to go on by itself after each breath; false to wait at every key.</summary>
     public bool Rolling { get; init; } = true;
 
     /// <summary>True once a step was introduced.</summary>
@@ -28,11 +32,13 @@ public sealed record LiveSession
     /// <summary>Index of the present rung, from 0; in <see cref="LiveState.Breath"/> and <see cref="LiveState.Wait"/> the one just sung.</summary>
     public int RungIndex { get; init; }
 
-    /// <summary>Index of the present round and phase of a body or breathing exercise, from 0.</summary>
+    /// <summary>Index of the present round of a body or breathing exercise, from 0.</summary>
     public int RoundIndex { get; init; }
 
+    /// <summary>Index of the present phase in its round, from 0.</summary>
     public int PhaseIndex { get; init; }
 
+    /// <summary>The present tempo; each step begins at its own.</summary>
     public Tempo Tempo { get; init; } = Tempo.FromBeatsPerMinute(80);
 
     /// <summary>Valid while the state is timed.</summary>
@@ -56,13 +62,16 @@ public sealed record LiveSession
     /// <summary>Rises with every silence; whatever carries an older one is never played.</summary>
     public long Generation { get; init; } = 1;
 
+    /// <summary>Time spent in step and warm-up.</summary>
     public LiveClocks Clocks { get; init; } = new(TimeSpan.Zero, TimeSpan.Zero, default, false);
 
+    /// <summary>In the order in which they were made, without those taken back.</summary>
     public IReadOnlyList<LiveMark> Marks { get; init; } = [];
 
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
 
+    /// <summary>What the director was last told; null once an action acted.</summary>
     public Notice? Notice { get; init; }
 
     /// <summary>True after a first "one more key" beyond a part's extreme range: a second one obeys.</summary>

@@ -30,6 +30,7 @@ public sealed record SessionFacts
     /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step.</summary>
     public int MilliBpm { get; init; }
 
+    /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
     /// <summary>In the order in which they were made, without those taken back.</summary>
