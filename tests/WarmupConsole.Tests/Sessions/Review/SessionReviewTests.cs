@@ -15,12 +15,12 @@ public sealed class SessionReviewTests
             .After(5, new StepStarted(0, "counted-breath", []))
             .After(20, new RoundStarted(0, 0)).After(12, new RoundStarted(0, 1))
             .After(12, new StepStarted(1, "five-note-scale", [60, 61]))
-            .After(15, new HoldChanged("none")).Rung(1, 0, "C4", 7).Rung(1, 1, "Db4", 7).Begin(1, 2, "D4", 7)
+            .After(15, new LeadInStarted(1, 0)).Rung(1, 0, "C4", 7).Rung(1, 1, "Db4", 7).Begin(1, 2, "D4", 7)
             .After(3, new RungEnded(1, 2, false)).After(0, new RunEnded("ended")));
         Assert.Equal(
             [
                 new(0, "counted-breath", "Counted breath", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(20), 0, 2),
-                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(17), 2, 0),
+                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(15), 2, 0),
             ],
             review.Steps);
         Assert.Equal(("ended", "2027-02-16.yaml", TimeSpan.FromSeconds(93)), (review.Ending, review.PlanName, review.Spent));
