@@ -5,8 +5,8 @@ using WarmupConsole.Sessions.Review;
 namespace WarmupConsole.Sessions.Live;
 
 /// <summary>
-/// Leads a warm-up. Pure: a session, an input and a moment give the next session and what the host must do. Nothing is kept
-/// between calls, so any thread may call; who owns the session is the host's business.
+/// Leads a warm-up. Pure: a session, an input and a moment give the next session and what the host must do. Nothing that
+/// matters is kept between calls, so any thread may call; who owns the session is the host's business.
 /// </summary>
 public static class LiveMachine
 {
@@ -25,7 +25,8 @@ public static class LiveMachine
     {
         ArgumentNullException.ThrowIfNull(warmup);
         ArgumentNullException.ThrowIfNull(facts);
-        LiveTurn turn = new(New(warmup, now), now);
+        LiveTurn turn = new();
+        turn.Begin(New(warmup, now), now);
         LiveResume.Into(turn, facts);
         return turn.Outcome;
     }
@@ -39,25 +40,24 @@ public static class LiveMachine
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(input);
         Moment present = now < session.Clocks.Since ? session.Clocks.Since : now;
-        LiveTurn turn = new(session, present);
-        LiveStates states = new(turn);
+        LiveStates states = LiveStates.At(session, present);
         states.Advance(present);
-        Take(input, turn, states);
-        return turn.Outcome;
+        Take(input, states.Turn, states);
+        return states.Turn.Outcome;
     }
 
     /// <summary>Why an action would do nothing now, in words; null when it would act.</summary>
     public static string? WhyNot(LiveSession session, LiveAction action)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return new LiveStates(new(session, session.Clocks.Since)).WhyNot(action);
+        return LiveStates.At(session, session.Clocks.Since).WhyNot(action);
     }
 
     /// <summary>The states and transitions as a Mermaid diagram, for docs/session-states.md.</summary>
     public static string Graph()
     {
         Warmup empty = new(new() { Name = "", Parts = [] }, new() { Steps = [] }, []);
-        return new LiveStates(new(new() { Warmup = empty }, default)).Graph();
+        return LiveStates.At(new() { Warmup = empty }, default).Graph();
     }
 
     private static LiveSession New(Warmup warmup, Moment now) => StepLeading.AtStep(

@@ -18,7 +18,7 @@ internal static class LiveResume
             turn.Session = AtFacts(turn.Session, facts);
         }
 
-        turn.Session = WithMarks(turn.Session, facts);
+        turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
     }
 
@@ -29,7 +29,7 @@ internal static class LiveResume
         return at with
         {
             HasBegun = true,
-            State = facts.HasEnded ? LiveState.Finished : LiveState.Introduce,
+            State = LiveState.Introduce,
             Rungs = rungs,
             RungIndex = Math.Clamp(facts.RungIndex, 0, Math.Max(0, rungs.Count - 1)),
             Tempo = Tempo.Clamp(facts.MilliBpm),

@@ -4,22 +4,28 @@ using WarmupConsole.Music.Rhythm;
 
 namespace WarmupConsole.Sessions.Live;
 
-/// <summary>The table of states and transitions. The state itself lives in the session of the turn.</summary>
+/// <summary>
+/// The table of states and transitions. The state itself lives in the session of the turn; so one table, made once for a thread,
+/// serves every session (making it costs more than everything it does).
+/// </summary>
 internal sealed class LiveStates
 {
     private static readonly LiveState[] KeyStates = [LiveState.Cue, LiveState.CountIn, LiveState.Rung, LiveState.Breath, LiveState.Wait];
 
+    [ThreadStatic]
+    private static LiveStates? ofThread;
+
     private readonly StateMachine<LiveState, LiveTrigger> machine;
-    private readonly LiveTurn turn;
+    private readonly LiveTurn turn = new();
     private readonly LiveHolds holds;
     private readonly LiveTempo tempo;
     private readonly LiveLadder ladder;
     private readonly RungLeading rungs;
     private readonly StepLeading steps;
 
-    public LiveStates(LiveTurn turn)
+    private LiveStates(LiveSession first)
     {
-        this.turn = turn;
+        turn.Begin(first, default);
         holds = new(turn);
         tempo = new(turn);
         ladder = new(turn);
@@ -36,6 +42,16 @@ internal sealed class LiveStates
         ConfigureCourseOfKeys();
         ConfigurePhase();
         ConfigureFinished();
+    }
+
+    public LiveTurn Turn => turn;
+
+    /// <summary>The table, set to a session at a moment.</summary>
+    public static LiveStates At(LiveSession session, Moment now)
+    {
+        LiveStates states = ofThread ??= new(session);
+        states.turn.Begin(session, now);
+        return states;
     }
 
     /// <summary>Lets everything happen, in order, that was due up to a moment; however late the caller is, beats stay where they were.</summary>

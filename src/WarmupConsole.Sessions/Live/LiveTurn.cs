@@ -5,15 +5,22 @@ using WarmupConsole.Sessions.Events;
 namespace WarmupConsole.Sessions.Live;
 
 /// <summary>One input being worked on: the session as it becomes, the present moment, and the effects gathered so far.</summary>
-internal sealed class LiveTurn(LiveSession session, Moment now)
+internal sealed class LiveTurn
 {
     private readonly List<LiveEffect> effects = [];
 
-    public LiveSession Session { get; set; } = session;
+    public LiveSession Session { get; set; } = null!;
 
-    public Moment Now { get; set; } = now;
+    public Moment Now { get; set; }
 
     public LiveOutcome Outcome => new(Session, [.. effects]);
+
+    /// <summary>Forgets the input before and begins with another one.</summary>
+    public void Begin(LiveSession session, Moment now)
+    {
+        (Session, Now) = (session, now);
+        effects.Clear();
+    }
 
     public void Record(SessionEvent happened) => effects.Add(new LiveEffect.Record(happened));
 

@@ -20,6 +20,11 @@ internal sealed class LiveDriver
 
     public LiveSession Session { get; private set; } = null!;
 
+    /// <summary>How many inputs were sent.</summary>
+    public int Inputs { get; private set; }
+
+    public LiveInput? NewestInput { get; private set; }
+
     /// <summary>What the newest input led to.</summary>
     public IReadOnlyList<LiveEffect> Newest { get; private set; } = [];
 
@@ -41,6 +46,8 @@ internal sealed class LiveDriver
 
     public LiveDriver Send(LiveInput input)
     {
+        NewestInput = input;
+        Inputs++;
         Take(LiveMachine.Handle(Session, input, Now));
         return this;
     }
