@@ -11,5 +11,5 @@ internal sealed record AnyMark(int Part, int Kind, int Rung, bool OnTop)
     private static readonly string[] Keys = ["D4", "Eb4", "E4", "F4"];
 
     internal SampleLog AddTo(SampleLog log, int id) =>
-        log.Mark(id, 4, Rung, "raw", [Parts[Part]], Kinds[Kind], Pitch.Parse(Keys[Rung]).ToAscii(), place: OnTop ? "top" : "");
+        log.Mark(new(id, 4, Rung, "raw", [Parts[Part]], Kinds[Kind], Pitch.Parse(Keys[Rung]).ToAscii(), Place: OnTop ? "top" : ""));
 }

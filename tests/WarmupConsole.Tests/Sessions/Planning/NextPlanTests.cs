@@ -19,7 +19,7 @@ public sealed class NextPlanTests
     [Fact]
     public void What_was_marked_in_a_key_is_approached_from_both_sides_and_says_why()
     {
-        NextPlanResult next = After(Log().Mark(1, 4, 2, "a f", ["alto"], "flat", "E4").Mark(2, 4, 1, "a f in E", ["alto"], "flat", "E4", named: true).Mark(3, 4, 1, "a f", ["alto"], "flat", "Eb4"));
+        NextPlanResult next = After(Log().Mark(new(1, 4, 2, "a f", ["alto"], "flat", "E4")).Mark(new(2, 4, 1, "a f in E", ["alto"], "flat", "E4", Named: true)).Mark(new(3, 4, 1, "a f", ["alto"], "flat", "Eb4")));
         Assert.Empty(next.Unmet);
         PlanStep scale = Assert.Single(next.Plan.Steps, step => step.ExerciseId == "five-note-scale");
         Assert.Contains("altos flat in E on 1 rung, 16 February 2027: this ladder comes to it from below and from above", scale.Because);
@@ -31,7 +31,7 @@ public sealed class NextPlanTests
     [Fact]
     public void A_single_pitch_is_approached_in_the_octave_of_its_part()
     {
-        NextPlanResult next = After(Log().Mark(1, 4, 1, "b f on Bb3", ["bass"], "flat", "Eb4", pitch: Pitch.Parse("Bb3").Midi));
+        NextPlanResult next = After(Log().Mark(new(1, 4, 1, "b f on Bb3", ["bass"], "flat", "Eb4", Pitch: Pitch.Parse("Bb3").Midi)));
         Assert.Empty(next.Unmet);
         Assert.True(Approached(next.Plan, "bass", Pitch.Parse("Bb3").Midi));
         Assert.Contains(next.Plan.Steps.SelectMany(step => step.Because), reason => reason.StartsWith("basses flat on B♭3 on 1 rung", StringComparison.Ordinal));
@@ -43,7 +43,7 @@ public sealed class NextPlanTests
     [InlineData("sharp", Stage.Sung)]
     public void What_tires_is_answered_on_half_closed_sounds(string kind, Stage stage)
     {
-        NextPlanResult next = After(Log().Mark(1, 4, 1, "raw", ["alto"], kind, "Eb4"));
+        NextPlanResult next = After(Log().Mark(new(1, 4, 1, "raw", ["alto"], kind, "Eb4")));
         PlanStep answer = Assert.Single(next.Plan.Steps, step => step.Because.Any(reason => reason.Contains("from below and from above", StringComparison.Ordinal)));
         Assert.Equal(stage, SampleExercises.All[answer.ExerciseId].Stage);
     }
@@ -52,14 +52,14 @@ public sealed class NextPlanTests
     public void Praise_free_notes_and_marks_taken_back_change_no_ladder()
     {
         NextPlanResult plain = After(Log());
-        NextPlanResult praised = After(Log().Mark(1, 4, 1, "a good", ["alto"], "good", "Eb4").Mark(2, 4, 1, "windows", [], null, "Eb4"));
+        NextPlanResult praised = After(Log().Mark(new(1, 4, 1, "a good", ["alto"], "good", "Eb4")).Mark(new(2, 4, 1, "windows", [], null, "Eb4")));
         Assert.Equal(plain.Differences, praised.Differences);
     }
 
     [Fact]
     public void What_cannot_be_answered_is_said()
     {
-        NextPlanResult next = After(Log().Mark(1, 1, 0, "a sb", ["alto"], "short-of-breath").Mark(2, 4, 1, "a f on C6", ["alto"], "flat", "Eb4", pitch: 84));
+        NextPlanResult next = After(Log().Mark(new(1, 1, 0, "a sb", ["alto"], "short-of-breath")).Mark(new(2, 4, 1, "a f on C6", ["alto"], "flat", "Eb4", Pitch: 84)));
         Assert.Equal(
             [
                 "altos short of breath on 1 rung, 16 February 2027: it belongs to no key, so no ladder answers it; think of it when you choose the step.",
