@@ -6,6 +6,7 @@ public sealed record Plan
     /// <summary>The day it is for, or null.</summary>
     public DateOnly? Date { get; init; }
 
+    /// <summary>What the director calls it, or empty.</summary>
     public string Title { get; init; } = "";
 
     /// <summary>Minutes the warm-up may take; 5–60.</summary>
@@ -14,5 +15,6 @@ public sealed record Plan
     /// <summary>True to go on by itself after each breath; false to wait for the director at every key.</summary>
     public bool Rolling { get; init; } = true;
 
+    /// <summary>In the order they are led; empty for an open session.</summary>
     public required IReadOnlyList<PlanStep> Steps { get; init; }
 }

@@ -6,6 +6,7 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>One exercise in a plan.</summary>
 public sealed record PlanStep
 {
+    /// <summary>The exercise, from the catalogue or the director's own.</summary>
     public required string ExerciseId { get; init; }
 
     /// <summary>Seconds of talk before it (0–600), or null for the exercise's own.</summary>

@@ -53,7 +53,9 @@ internal sealed class MarkedRungs
 
     private ReviewMark Of(LoggedMark mark, string part, SungRung? rung)
     {
-        Pitch? key = KeyOf(mark.Made.Key) ?? rung?.Tonic;
+        Pitch? named = KeyOf(mark.Made.Key);
+        bool isAnotherKey = mark.Made.KeyNamed && rung is not null && named is not null && !IsSameKey(rung.Tonic, named.Value);
+        Pitch? key = isAnotherKey ? named : rung?.Tonic ?? named;
         bool isPraise = mark.Made.Kind is { } kind && MarkKindData.Find(choir, kind) is { IsPraise: true };
         IReadOnlyList<Pitch> pitches = part.Length == 0 ? [] : MarkedPitches.Of(mark.Made, part, rung);
         return new(mark.Made.Id, part, mark.Made.Kind, isPraise, key, pitches, mark.Made.Place, mark.Made.Raw, mark.Step, rung?.Rung ?? mark.Rung, mark.At);
@@ -67,7 +69,7 @@ internal sealed class MarkedRungs
             .ThenBy(index => index < mark.RungsBefore ? -index : index)];
         if (mark.Made.KeyNamed && !mark.WasMoved && KeyOf(mark.Made.Key) is { } key)
         {
-            return before.Where(index => (begun[index].Tonic.Midi - key.Midi) % 12 == 0).Append(-1).First();
+            return before.Where(index => IsSameKey(begun[index].Tonic, key)).Append(-1).First();
         }
 
         return before.Where(index => begun[index].Rung == mark.Rung).Append(-1).First();
@@ -83,6 +85,8 @@ internal sealed class MarkedRungs
 
     private bool IsMarked(int index, string part, int midi) => byRung.TryGetValue(index, out List<ReviewMark>? marks)
         && marks.Any(mark => mark.Part == part && !mark.IsPraise && mark.Pitches.Any(pitch => pitch.Midi == midi));
+
+    private static bool IsSameKey(Pitch a, Pitch b) => (a.Midi - b.Midi) % 12 == 0;
 
     private static Pitch? KeyOf(string? ascii) =>
         Pitch.TryParse(ascii, out Pitch pitch) || Pitch.TryParse(ascii + "4", out pitch) ? pitch : null;

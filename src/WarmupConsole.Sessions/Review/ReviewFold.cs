@@ -91,6 +91,9 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
             case RungStarted rung:
                 Begin(rung);
                 break;
+            case LeadInStarted:
+                isTalk = false;
+                break;
             case RungEnded { Whole: true } ended:
                 Complete(ended);
                 break;

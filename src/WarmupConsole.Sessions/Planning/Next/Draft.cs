@@ -4,19 +4,21 @@ using WarmupConsole.Sessions.Choirs;
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>A plan in the making: a value, so that every change can be tried and dropped.</summary>
-internal sealed record Draft(Choir Choir, Plan Frame, IReadOnlyDictionary<string, Exercise> Exercises, IReadOnlyList<DraftStep> Steps)
+internal sealed record Draft(Choir Choir, Plan Frame, ReadySteps ReadySteps, IReadOnlyList<DraftStep> Steps)
 {
     internal static Draft Of(NextPlanInput input) => new(
         input.Choir,
         input.Last with { Date = input.Date, Steps = [] },
-        input.Exercises,
+        new(input),
         [.. input.Last.Steps.Select((step, index) => new DraftStep(step, index, []))]);
+
+    internal IReadOnlyDictionary<string, Exercise> Exercises => ReadySteps.Exercises;
 
     internal Plan Finish() => Frame with { Steps = [.. Steps.Select(step => step.Step)] };
 
     internal Warmup Ready() => new(Choir, Finish(), [.. Steps.Select(step => Ready(step.Step))]);
 
-    internal WarmupStep Ready(PlanStep step) => StepMaker.Make(Choir, step, Exercises[step.ExerciseId]);
+    internal WarmupStep Ready(PlanStep step) => ReadySteps.Of(step);
 
     internal int Errors() => PlanCheck.Check(Ready()).Count(remark => remark.Severity == PlanSeverity.Error);
 

@@ -11,6 +11,9 @@ internal static class Minutes
     private const int MostKeys = 24;
     private const int MostRounds = 20;
 
+    /// <summary>Rounds grow to so many times the usual number: longer, breath work tires.</summary>
+    private const int MostGrowth = 2;
+
     internal static Draft Keep(Draft draft, List<string> unmet)
     {
         TimeSpan minutes = TimeSpan.FromMinutes(draft.Frame.Minutes);
@@ -35,13 +38,14 @@ internal static class Minutes
     private static int Direction(TimeSpan planned, TimeSpan minutes) =>
         planned > minutes * (1 + Tenth) ? -1 : planned < minutes * (1 - Tenth) ? 1 : 0;
 
-    /// <summary>Takes from the longest step, gives to the shortest; never a change that brings an error, or that changes nothing.</summary>
+    /// <summary>Takes from the longest step, gives keys to the shortest one and rounds only when no ladder can grow; never a change that brings an error, or that changes nothing.</summary>
     private static Draft? Moved(Draft draft, int direction)
     {
         Warmup ready = draft.Ready();
         int errors = draft.Errors();
         return Enumerable.Range(0, ready.Steps.Count)
-            .OrderBy(index => direction * ready.Steps[index].Planned.Ticks).ThenBy(index => index)
+            .OrderBy(index => direction > 0 && !ready.Steps[index].Exercise.IsSung)
+            .ThenBy(index => direction * ready.Steps[index].Planned.Ticks).ThenBy(index => index)
             .Where(index => draft.Steps[index].Answers.Count == 0)
             .Select(index => Moved(draft, ready.Steps[index], index, direction))
             .FirstOrDefault(moved => moved is not null && direction * moved.Ready().Planned.CompareTo(ready.Planned) > 0 && moved.Errors() <= errors);
@@ -63,5 +67,5 @@ internal static class Minutes
     }
 
     private static PlanStep? WithRounds(WarmupStep ready, int direction) =>
-        ready.Rounds + direction is >= FewestRounds and <= MostRounds and int rounds ? ready.Plan with { Rounds = rounds } : null;
+        ready.Rounds + direction is >= FewestRounds and int rounds && rounds <= Math.Min(MostRounds, MostGrowth * ready.Exercise.Rounds) ? ready.Plan with { Rounds = rounds } : null;
 }

@@ -7,6 +7,7 @@ namespace WarmupConsole.Sessions.Planning.Next;
 /// <summary>What the next plan is made from.</summary>
 public sealed record NextPlanInput
 {
+    /// <summary>Who sings.</summary>
     public required Choir Choir { get; init; }
 
     /// <summary>The plan that is carried on.</summary>

@@ -10,11 +10,10 @@ internal static class Variety
 
     internal static Draft Bring(Draft draft, NextPlanInput input, List<string> unmet)
     {
-        int week = input.Date.DayNumber / DaysInWeek;
         int changed = 0;
-        foreach (int index in ByWeek(draft, week))
+        foreach (int index in ByWeek(draft, Week(input)))
         {
-            if (changed < Changes && Exchanged(draft, index, week) is { } exchanged)
+            if (changed < Changes && Exchanged(draft, index, input) is { } exchanged)
             {
                 (draft, changed) = (exchanged, changed + 1);
             }
@@ -32,16 +31,24 @@ internal static class Variety
     private static IEnumerable<int> ByWeek(Draft draft, int week)
     {
         int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, Answers.Count: 0 })];
-        return free.Skip(week % Math.Max(1, free.Length)).Concat(free.Take(week % Math.Max(1, free.Length)))
-            .OrderByDescending(index => draft.ExerciseOf(index).IsSung);
+        return Turned(free, week).OrderByDescending(index => draft.ExerciseOf(index).IsSung);
     }
 
-    private static Draft? Exchanged(Draft draft, int index, int week)
+    private static int Week(NextPlanInput input) => input.Date.DayNumber / DaysInWeek;
+
+    /// <summary>The same things, beginning one further each week.</summary>
+    private static IEnumerable<T> Turned<T>(T[] things, int week) =>
+        Enumerable.Range(0, things.Length).Select(index => things[(index + week) % things.Length]);
+
+    private static Draft? Exchanged(Draft draft, int index, NextPlanInput input)
     {
         int errors = draft.Errors();
         Exercise old = draft.ExerciseOf(index);
-        Exercise[] others = [.. draft.Exercises.Values.Where(other => other.Stage == old.Stage && !draft.Uses(other.Id)).OrderBy(other => other.Id, StringComparer.Ordinal)];
-        return others.Skip(week % Math.Max(1, others.Length)).Concat(others.Take(week % Math.Max(1, others.Length)))
+        HashSet<string> known = [.. input.Last.Steps.Select(step => step.ExerciseId)];
+        IEnumerable<Exercise> others = draft.Exercises.Values
+            .Where(other => other.Stage == old.Stage && !known.Contains(other.Id) && !draft.Uses(other.Id))
+            .OrderBy(other => other.Id, StringComparer.Ordinal);
+        return Turned([.. others], Week(input))
             .OrderByDescending(other => other.Purposes.Intersect(old.Purposes).Count())
             .Select(other => draft.With(index, Instead(draft.Steps[index], old, other)))
             .FirstOrDefault(tried => HasWork(tried, index) && tried.Errors() <= errors);

@@ -6,10 +6,13 @@ namespace WarmupConsole.Sessions.Planning.Rules;
 
 /// <summary>
 /// Extremes belong to the last third of the warm-up (common practice). A note is extreme when it lies more than half-way from the
-/// end of the comfortable range to the end of the extreme one; the third is counted in planned time, rung by rung.
+/// end of the comfortable range to the end of the extreme one; the third is counted in planned time, rung by rung. Where a step does not
+/// reach out at all, the usual tolerance passes: it only keeps entries and exits few.
 /// </summary>
 internal sealed class ExtremesLateRule : IPlanRule
 {
+    private static readonly int UsualTolerance = new LadderSpec().ToleranceSemitones;
+
     public string Name => "extremes-late";
 
     public IEnumerable<PlanRemark> Check(Warmup warmup)
@@ -19,21 +22,24 @@ internal sealed class ExtremesLateRule : IPlanRule
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
             end += step.Planned;
-            if (Before(lastThird, step, end).FirstNote(IsExtreme) is var (rung, part, note))
+            if (Before(lastThird, step, end).FirstNote((range, note) => IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance)) is var (rung, part, note))
             {
                 yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(index, step.Exercise, part, rung.Tonic, note));
             }
         }
     }
 
-    /// <summary>True for a note in the outer half of the margin between comfortable and extreme.</summary>
-    internal static bool IsExtreme(VoiceRange range, Pitch note)
+    private static bool IsExtreme(VoiceRange range, Pitch note)
     {
-        int above = note.Midi - range.Comfortable.High.Midi;
-        int below = range.Comfortable.Low.Midi - note.Midi;
-        return (above > 0 && 2 * above > range.Extreme.High.Midi - range.Comfortable.High.Midi)
-            || (below > 0 && 2 * below > range.Comfortable.Low.Midi - range.Extreme.Low.Midi);
+        int margin = note > range.Comfortable.High
+            ? range.Extreme.High.Midi - range.Comfortable.High.Midi
+            : range.Comfortable.Low.Midi - range.Extreme.Low.Midi;
+        return Beyond(range, note) > 0 && 2 * Beyond(range, note) > margin;
     }
+
+    /// <summary>Semitones outside the comfortable range; negative or zero inside it.</summary>
+    private static int Beyond(VoiceRange range, Pitch note) =>
+        Math.Max(note.Midi - range.Comfortable.High.Midi, range.Comfortable.Low.Midi - note.Midi);
 
     private static IEnumerable<Rung> Before(TimeSpan limit, WarmupStep step, TimeSpan stepEnd)
     {

@@ -38,12 +38,14 @@ public sealed class PlanCheckTests
     }
 
     [Theory]
-    [InlineData(0, 4, false)]
-    [InlineData(100, 4, true)]
-    [InlineData(100, 6, false)]
-    public void Extremes_belong_to_the_last_third(int reach, int step, bool isWrong)
+    [InlineData(0, 0, 4, false)]
+    [InlineData(0, 2, 4, false)]
+    [InlineData(0, 12, 4, true)]
+    [InlineData(100, 0, 4, true)]
+    [InlineData(100, 0, 6, false)]
+    public void Extremes_belong_to_the_last_third(int reach, int tolerance, int step, bool isWrong)
     {
-        Plan plan = SamplePlans.Calm.WithKeys(step, new() { Start = Pitch.Parse("A4"), Shape = LadderShape.Up, Limit = LadderSpec.AnyPart, ReachPercent = reach, ToleranceSemitones = 0 });
+        Plan plan = SamplePlans.Calm.WithKeys(step, new() { Start = Pitch.Parse("A4"), Shape = LadderShape.Up, Limit = LadderSpec.AnyPart, ReachPercent = reach, ToleranceSemitones = tolerance });
         Assert.Equal(isWrong, Found(plan, "extremes-late").Any());
     }
 
@@ -57,7 +59,7 @@ public sealed class PlanCheckTests
         Warmup wrong = calm with { Steps = [.. calm.Steps.Select((step, index) => index == 4 ? step with { Ladder = squeezed } : step)] };
         PlanRemark remark = Assert.Single(PlanCheck.Check(wrong), remark => remark.Rule == "beyond-extreme");
         Assert.Equal((PlanSeverity.Error, 4), (remark.Severity, remark.Step));
-        Assert.Equal("Step 5 (Five note scale) asks A4 of the Soprano in D, beyond the extreme range E2–E4. Nobody in the part sings that: end the ladder earlier or let the part rest.", remark.Sentence);
+        Assert.Equal("Step 5 (Five note scale) asks G4 of the Soprano in C, beyond the extreme range E2–E4. Nobody in the part sings that: end the ladder earlier or let the part rest.", remark.Sentence);
     }
 
     [Fact]

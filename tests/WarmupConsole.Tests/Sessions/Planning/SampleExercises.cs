@@ -36,7 +36,7 @@ internal static class SampleExercises
         Stage = stage,
         Tempo = Around(60),
         Phases = [new(BreathAction.In, 4, ""), new(action, 8, "")],
-        Rounds = 4,
+        Rounds = 6,
         Purposes = [Purpose.Sustained],
     };
 

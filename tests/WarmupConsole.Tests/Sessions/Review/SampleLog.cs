@@ -34,8 +34,9 @@ internal sealed class SampleLog
         return After(2, new RungStarted(step, rung, tonic, midi, 80_000, ["soprano", "alto", "tenor", "bass"], low, [.. low.Select(note => note + span)]));
     }
 
-    internal SampleLog Mark(int id, int step, int rung, string raw, string[] parts, string? kind, string? key = null, bool named = false, int? pitch = null, string place = "") =>
-        After(1, new MarkMade(id, step, rung, raw, parts, kind, key, named, pitch, place, moment.Nanoseconds));
+    internal SampleLog Mark(SampleMark mark) => After(
+        1,
+        new MarkMade(mark.Id, mark.Step, mark.Rung, mark.Raw, mark.Parts, mark.Kind, mark.Key, mark.Named, mark.Pitch, mark.Place, moment.Nanoseconds));
 
     /// <summary>The machine was off for that long; its monotonic clock starts anew.</summary>
     internal SampleLog Restarted(int seconds, SessionEvent resumed)

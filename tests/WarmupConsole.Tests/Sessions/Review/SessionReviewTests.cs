@@ -15,12 +15,12 @@ public sealed class SessionReviewTests
             .After(5, new StepStarted(0, "counted-breath", []))
             .After(20, new RoundStarted(0, 0)).After(12, new RoundStarted(0, 1))
             .After(12, new StepStarted(1, "five-note-scale", [60, 61]))
-            .After(15, new HoldChanged("none")).Rung(1, 0, "C4", 7).Rung(1, 1, "Db4", 7).Begin(1, 2, "D4", 7)
+            .After(15, new LeadInStarted(1, 0)).Rung(1, 0, "C4", 7).Rung(1, 1, "Db4", 7).Begin(1, 2, "D4", 7)
             .After(3, new RungEnded(1, 2, false)).After(0, new RunEnded("ended")));
         Assert.Equal(
             [
                 new(0, "counted-breath", "Counted breath", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(20), 0, 2),
-                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(17), 2, 0),
+                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(15), 2, 0),
             ],
             review.Steps);
         Assert.Equal(("ended", "2027-02-16.yaml", TimeSpan.FromSeconds(93)), (review.Ending, review.PlanName, review.Spent));
@@ -69,7 +69,7 @@ public sealed class SessionReviewTests
     [InlineData("", 80, "Ab5")]
     public void A_mark_means_as_few_pitches_as_it_says(string place, int? pitch, string meant)
     {
-        SessionReview review = Of(TwoKeys().Mark(1, 0, 0, "raw", ["alto"], "flat", "C4", pitch: pitch, place: place));
+        SessionReview review = Of(TwoKeys().Mark(new(1, 0, 0, "raw", ["alto"], "flat", "C4", Pitch: pitch, Place: place)));
         Assert.Equal(meant, string.Join(' ', review.Marks[0].Pitches.Select(p => p.ToAscii())));
         Assert.All(review.Marks[0].Pitches.Where(p => p.Midi < 79), p => Assert.Equal(1, Count(review, "alto", p.ToAscii()).Marked));
         Assert.Equal(0, review.Counts.Where(count => count.Part != "alto").Sum(count => count.Marked));
@@ -78,7 +78,7 @@ public sealed class SessionReviewTests
     [Fact]
     public void A_key_that_was_named_finds_the_last_rung_in_that_key()
     {
-        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f in C", ["alto"], "flat", "C4", named: true));
+        SessionReview review = Of(TwoKeys().Mark(new(1, 0, 1, "a f in C", ["alto"], "flat", "C4", Named: true)));
         Assert.Equal((0, Pitch.MiddleC), (review.Marks[0].Rung, review.Marks[0].Key));
         Assert.Equal((1, 1), Count(review, "alto", "C4"));
     }
@@ -86,7 +86,7 @@ public sealed class SessionReviewTests
     [Fact]
     public void Two_marks_on_one_rung_count_once_and_praise_counts_nothing()
     {
-        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f", ["alto"], "flat", "Db4").Mark(2, 0, 1, "a st", ["alto"], "strained", "Db4").Mark(3, 0, 1, "s g", ["soprano"], "good", "Db4"));
+        SessionReview review = Of(TwoKeys().Mark(new(1, 0, 1, "a f", ["alto"], "flat", "Db4")).Mark(new(2, 0, 1, "a st", ["alto"], "strained", "Db4")).Mark(new(3, 0, 1, "s g", ["soprano"], "good", "Db4")));
         Assert.Equal((1, 2), Count(review, "alto", "F4"));
         Assert.Equal((0, 2), Count(review, "soprano", "F4"));
         Assert.True(review.Marks[2].IsPraise);
@@ -95,7 +95,7 @@ public sealed class SessionReviewTests
     [Fact]
     public void A_mark_of_everyone_is_one_of_each_part_that_sang_and_a_free_note_of_none()
     {
-        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "late", [], "late", "Db4").Mark(2, 0, 1, "open a window", [], null, "Db4"));
+        SessionReview review = Of(TwoKeys().Mark(new(1, 0, 1, "late", [], "late", "Db4")).Mark(new(2, 0, 1, "open a window", [], null, "Db4")));
         Assert.Equal(["soprano", "alto", "tenor", "bass", ""], review.Marks.Select(mark => mark.Part));
         Assert.Equal((1, 2), Count(review, "bass", "F3"));
     }
@@ -103,7 +103,7 @@ public sealed class SessionReviewTests
     [Fact]
     public void Marks_taken_back_are_gone_and_moved_ones_count_where_they_belong()
     {
-        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f", ["alto"], "flat", "Db4").Mark(2, 0, 1, "s f", ["soprano"], "flat", "Db4")
+        SessionReview review = Of(TwoKeys().Mark(new(1, 0, 1, "a f", ["alto"], "flat", "Db4")).Mark(new(2, 0, 1, "s f", ["soprano"], "flat", "Db4"))
             .After(1, new MarkUndone(2)).After(1, new MarkMoved(1, 0, 0)));
         ReviewMark mark = Assert.Single(review.Marks);
         Assert.Equal((1, "alto", 0), (mark.Id, mark.Part, mark.Rung));
@@ -115,7 +115,7 @@ public sealed class SessionReviewTests
     {
         SampleLog log = TwoKeys().Rung(0, 1, "Db4", 7).Begin(0, 2, "D4", 7).After(3, new RungEnded(0, 2, false));
         Assert.Equal(((0, 2), (0, 0)), (Count(Of(log), "alto", "Ab4"), Count(Of(log), "alto", "A4")));
-        Assert.Equal((1, 1), Count(Of(log.Mark(1, 0, 2, "a f", ["alto"], "flat", "D4")), "alto", "A4"));
+        Assert.Equal((1, 1), Count(Of(log.Mark(new(1, 0, 2, "a f", ["alto"], "flat", "D4"))), "alto", "A4"));
     }
 
     [Fact]
@@ -125,7 +125,7 @@ public sealed class SessionReviewTests
     [Fact]
     public void The_review_in_words_names_steps_marks_and_the_table()
     {
-        string text = ReviewText.Write(Of(TwoKeys().Mark(1, 0, 1, "tb s", ["tenor", "bass"], "sharp", "Db4", place: "top").Mark(2, 0, 1, "win\u001bdow", [], null).After(4, new RunEnded("finished"))), SampleChoir.Four);
+        string text = ReviewText.Write(Of(TwoKeys().Mark(new(1, 0, 1, "tb s", ["tenor", "bass"], "sharp", "Db4", Place: "top")).Mark(new(2, 0, 1, "win\u001bdow", [], null)).After(4, new RunEnded("finished"))), SampleChoir.Four);
         Assert.Equal(
             """
             The Lantern Quay Singers, 16 February 2027, 19:30 to 19:30, plan 2027-02-16.yaml: 0:45, led to its end.
