@@ -1,1 +1,4 @@
-return 0;
+using WarmupConsole.App;
+using WarmupConsole.App.Commands;
+
+return CommandLine.Run(args, Composition.OfThisMachine(), Console.Out, Console.Error);

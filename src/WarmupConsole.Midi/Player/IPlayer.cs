@@ -1,3 +1,4 @@
+using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Sounding;
 
@@ -5,12 +6,15 @@ namespace WarmupConsole.Midi.Player;
 
 /// <summary>
 /// The piano as the host sees it. Calls never block and never wait for a device. Every call carries a generation;
-/// what is older than the last silence is never played.
+/// what is older than the last silence is never played. Calls come from one thread.
 /// </summary>
 public interface IPlayer : IDisposable
 {
     /// <summary>Reports from the player (port opened or lost, player ended). Raised on any thread.</summary>
     event Action<PlayerReport>? Reported;
+
+    /// <summary>Begins, or changes to another port; what came of it is reported. Subscribe to <see cref="Reported"/> first.</summary>
+    void Open(PortChoice choice);
 
     /// <summary>Beats mean these moments from now on, also for notes handed over before.</summary>
     void SetTimeline(long generation, Timeline timeline);

@@ -12,6 +12,9 @@ public enum PlayerReportKind
     /// <summary>The port was lost while playing.</summary>
     PortLost,
 
+    /// <summary>The player did not take what was sent to it.</summary>
+    NotesRefused,
+
     /// <summary>The player process ended without being asked.</summary>
     PlayerEnded,
 }

@@ -29,4 +29,7 @@ public abstract record LiveInput
 
     /// <summary>Something outside went wrong; music stops and the director is told.</summary>
     public sealed record Trouble(string Sentence) : LiveInput;
+
+    /// <summary>The session log cannot be written; the director is told and the music goes on.</summary>
+    public sealed record LogTrouble(string Sentence) : LiveInput;
 }

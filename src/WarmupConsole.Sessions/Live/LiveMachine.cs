@@ -1,6 +1,112 @@
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Sessions.Review;
+
 namespace WarmupConsole.Sessions.Live;
 
-/// <summary>Stand-in until the live machine lands.</summary>
+/// <summary>
+/// Leads a warm-up. Pure: a session, an input and a moment give the next session and what the host must do. Nothing that
+/// matters is kept between calls, so any thread may call; who owns the session is the host's business.
+/// </summary>
 public static class LiveMachine
 {
+    /// <summary>A session that waits for the first "go on". The host logs what is run.</summary>
+    public static LiveOutcome Start(Warmup warmup, Moment now)
+    {
+        ArgumentNullException.ThrowIfNull(warmup);
+        return new(New(warmup, now), []);
+    }
+
+    /// <summary>A run that was cut off, at the introduction of its step: going on leads in to the same rung of the ladder as it was.</summary>
+    /// <param name="warmup">Made from the plan, choir and exercises that the log keeps.</param>
+    /// <param name="facts">Folded from the log.</param>
+    /// <param name="now">The moment of resumption.</param>
+    public static LiveOutcome Resume(Warmup warmup, SessionFacts facts, Moment now)
+    {
+        ArgumentNullException.ThrowIfNull(warmup);
+        ArgumentNullException.ThrowIfNull(facts);
+        LiveTurn turn = new();
+        turn.Begin(New(warmup, now), now);
+        LiveResume.Into(turn, facts);
+        return turn.Outcome;
+    }
+
+    /// <summary>
+    /// What an input leads to. Whatever was due before it happens first, at the beats where it was due: late calls lose no beat and
+    /// states never drift.
+    /// </summary>
+    public static LiveOutcome Handle(LiveSession session, LiveInput input, Moment now)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(input);
+        Moment present = now < session.Clocks.Since ? session.Clocks.Since : now;
+        LiveStates states = LiveStates.At(session, present);
+        states.Advance(present);
+        Take(input, states.Turn, states);
+        return states.Turn.Outcome;
+    }
+
+    /// <summary>Why an action would do nothing now, in words; null when it would act.</summary>
+    public static string? WhyNot(LiveSession session, LiveAction action)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return LiveStates.At(session, session.Clocks.Since).WhyNot(action);
+    }
+
+    /// <summary>The states and transitions as a Mermaid diagram, for docs/session-states.md.</summary>
+    public static string Graph()
+    {
+        Warmup empty = new(new() { Name = "", Parts = [] }, new() { Steps = [] }, []);
+        return LiveStates.At(new() { Warmup = empty }, default).Graph();
+    }
+
+    private static LiveSession New(Warmup warmup, Moment now) => StepLeading.AtStep(
+        new()
+        {
+            Warmup = warmup,
+            Rolling = warmup.Plan.Rolling,
+            Clocks = new(TimeSpan.Zero, TimeSpan.Zero, now, IsRunning: false),
+        },
+        0);
+
+    private static void Take(LiveInput input, LiveTurn turn, LiveStates states)
+    {
+        switch (input)
+        {
+            case LiveInput.Act act:
+                Act(act.Action, turn, states);
+                break;
+            case LiveInput.MarkKept kept:
+                new LiveMarks(turn).Keep(kept.Raw, kept.Anchor);
+                break;
+            case LiveInput.UndoMark:
+                new LiveMarks(turn).Undo();
+                break;
+            case LiveInput.MoveMarkBack:
+                new LiveMarks(turn).MoveBack();
+                break;
+            case LiveInput.MarksFlushed flushed:
+                new LiveMarks(turn).Flushed(flushed.UpToId);
+                break;
+            case LiveInput.Trouble trouble:
+                states.Fire(LiveAction.Silence);
+                turn.Tell(trouble.Sentence, trouble: true);
+                break;
+            case LiveInput.LogTrouble trouble:
+                turn.Tell(trouble.Sentence, trouble: true);
+                break;
+        }
+    }
+
+    private static void Act(LiveAction action, LiveTurn turn, LiveStates states)
+    {
+        if (states.WhyNot(action) is { } reason)
+        {
+            turn.Tell(reason);
+            return;
+        }
+
+        turn.Session = turn.Session with { Notice = null };
+        states.Fire(action);
+    }
 }

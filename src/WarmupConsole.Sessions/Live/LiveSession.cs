@@ -16,6 +16,9 @@ public sealed record LiveSession
 
     public bool Rolling { get; init; } = true;
 
+    /// <summary>True once a step was introduced.</summary>
+    public bool HasBegun { get; init; }
+
     /// <summary>Index of the present step, from 0.</summary>
     public int StepIndex { get; init; }
 
@@ -41,6 +44,15 @@ public sealed record LiveSession
     /// <summary>The beat at which the present state is over, or null when it waits for the director.</summary>
     public Beats? StateEnd { get; init; }
 
+    /// <summary>
+    /// The beat at which the cue chords to the next key are handed to the player, one beat before they sound; null when that
+    /// is done or not due.
+    /// </summary>
+    public Beats? CueAt { get; init; }
+
+    /// <summary>True once the next key was handed over: it then stands, whatever is changed behind it.</summary>
+    public bool NextKeyCued { get; init; }
+
     /// <summary>Rises with every silence; whatever carries an older one is never played.</summary>
     public long Generation { get; init; } = 1;
 
@@ -56,7 +68,7 @@ public sealed record LiveSession
     /// <summary>True after a first "one more key" beyond a part's extreme range: a second one obeys.</summary>
     public bool WarnedBeyondExtreme { get; init; }
 
-    /// <summary>The step now led or introduced, or null before the first, after the last and without a plan.</summary>
+    /// <summary>The step now led or introduced; the first one before the start, the last led one at the end; null without a plan.</summary>
     public WarmupStep? Step => StepIndex < Warmup.Steps.Count ? Warmup.Steps[StepIndex] : null;
 
     /// <summary>The rung now sung, cued or just sung, or null.</summary>
@@ -66,7 +78,7 @@ public sealed record LiveSession
     public Rung? NextRung => RungIndex + 1 < Rungs.Count ? Rungs[RungIndex + 1] : null;
 
     /// <summary>When <see cref="LiveInput.TimePassed"/> is due, or null when only the director can go on.</summary>
-    public Moment? NextWake => Hold == Hold.None && StateEnd is { } end ? Timeline.TimeAt(end) : null;
+    public Moment? NextWake => Hold == Hold.None && (CueAt ?? StateEnd) is { } beat ? Timeline.TimeAt(beat) : null;
 
     /// <summary>What a mark typed now refers to.</summary>
     public MarkAnchor AnchorAt(Moment now) => new(StepIndex, RungIndex, Rung?.Tonic, now);

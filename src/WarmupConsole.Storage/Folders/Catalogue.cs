@@ -1,4 +1,3 @@
-using System.Reflection;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Yaml;
@@ -19,13 +18,9 @@ public static class Catalogue
     private static FileRead<IReadOnlyList<Exercise>> ReadAll()
     {
         ExerciseCollection all = new();
-        Assembly program = typeof(Catalogue).Assembly;
-        foreach (string name in program.GetManifestResourceNames().Where(name => name.EndsWith(".yaml", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (string name in EmbeddedFile.NamesUnder(Name + "/"))
         {
-            using Stream stream = program.GetManifestResourceStream(name)!;
-            byte[] bytes = new byte[stream.Length];
-            stream.ReadExactly(bytes);
-            all.Add(Name, ExerciseFile.Read(name, bytes));
+            all.Add(Name, ExerciseFile.Read(name, EmbeddedFile.Read(name)));
         }
 
         return all.Finish();

@@ -16,6 +16,8 @@ public sealed class ChoirFolder
     private const string Plans = "plans";
     private const string Sessions = "sessions";
     private const string YamlExtension = ".yaml";
+    private const string BuiltInChoir = "built-in/choir.yaml";
+    private const string BuiltInPlan = "built-in/plan.yaml";
 
     private ChoirFolder(string root, string writeRoot, Choir choir, string yaml, IReadOnlyList<Exercise> exercises)
     {
@@ -73,18 +75,27 @@ public sealed class ChoirFolder
         return new(new(root, writeRoot, choir.Value, Text(bytes.Value!), exercises.Value), []);
     }
 
+    /// <summary>The choir that comes with the program, for a director without a folder yet; what it writes goes to the settings folder.</summary>
+    public static FileRead<ChoirFolder> OpenBuiltIn(SettingsFolder settings)
+    {
+        byte[] bytes = EmbeddedFile.Read(BuiltInChoir);
+        FileRead<Choir> choir = ChoirFile.Read(BuiltInChoir, bytes);
+        FileRead<IReadOnlyList<Exercise>> exercises = Catalogue.Load();
+        string root = settings.DemoFolder("built-in");
+        return choir.IsGood && exercises.IsGood
+            ? new(new(root, root, choir.Value, Text(bytes), exercises.Value), [])
+            : new(null, [.. choir.Problems, .. exercises.Problems]);
+    }
+
     /// <summary>Reads a plan and looks its names up in this choir.</summary>
     public FileRead<LoadedPlan> ReadPlan(string path)
     {
         FileRead<byte[]> bytes = BoundedFile.Read(path, Utf8Text.MostBytes);
-        if (!bytes.IsGood)
-        {
-            return new(null, bytes.Problems);
-        }
-
-        FileRead<Plan> plan = PlanFile.Read(path, bytes.Value, Context);
-        return plan.IsGood ? new(new(plan.Value, path, Text(bytes.Value)), []) : new(null, plan.Problems);
+        return bytes.IsGood ? ReadPlan(path, bytes.Value) : new(null, bytes.Problems);
     }
+
+    /// <summary>The plan that comes with the program; it uses nothing but the catalogue.</summary>
+    public FileRead<LoadedPlan> ReadBuiltInPlan() => ReadPlan(BuiltInPlan, EmbeddedFile.Read(BuiltInPlan));
 
     /// <summary>Where the plan of a day is written.</summary>
     public string PlanPathFor(DateOnly date) =>
@@ -92,6 +103,12 @@ public sealed class ChoirFolder
 
     /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
     public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
+
+    private FileRead<LoadedPlan> ReadPlan(string path, byte[] bytes)
+    {
+        FileRead<Plan> plan = PlanFile.Read(path, bytes, Context);
+        return plan.IsGood ? new(new(plan.Value, path, Text(bytes)), []) : new(null, plan.Problems);
+    }
 
     private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root)
     {

@@ -13,6 +13,7 @@ internal static class EventCodecs
         ("run-resumed", typeof(RunResumed), EventJson.Default.RunResumed),
         ("step-started", typeof(StepStarted), EventJson.Default.StepStarted),
         ("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged),
+        ("lead-in-started", typeof(LeadInStarted), EventJson.Default.LeadInStarted),
         ("rung-started", typeof(RungStarted), EventJson.Default.RungStarted),
         ("rung-ended", typeof(RungEnded), EventJson.Default.RungEnded),
         ("round-started", typeof(RoundStarted), EventJson.Default.RoundStarted),

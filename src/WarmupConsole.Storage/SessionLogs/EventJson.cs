@@ -15,6 +15,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(MarkUndone))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
+[JsonSerializable(typeof(LeadInStarted))]
 [JsonSerializable(typeof(RungStarted))]
 [JsonSerializable(typeof(RunEnded))]
 [JsonSerializable(typeof(RunResumed))]

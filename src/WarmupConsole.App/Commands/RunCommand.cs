@@ -1,0 +1,34 @@
+using System.CommandLine;
+using WarmupConsole.App.Running;
+
+namespace WarmupConsole.App.Commands;
+
+/// <summary><c>warmup run</c>: lead a warm-up.</summary>
+internal static class RunCommand
+{
+    internal static Command Create(Composition composition)
+    {
+        Argument<string?> plan = Options.Plan();
+        Option<string?> choir = Options.Choir();
+        Option<string?> port = Options.Port();
+        Option<string?> record = new("--record") { Description = AppTexts.RecordAbout, HelpName = "FILE" };
+        Option<bool> open = new("--open") { Description = AppTexts.OpenAbout };
+        Option<bool> resume = new("--resume") { Description = AppTexts.ResumeAbout };
+        Option<bool> anew = new("--anew") { Description = AppTexts.AnewAbout };
+        Command command = new("run", AppTexts.RunAbout);
+        command.Add(plan);
+        foreach (Option option in (Option[])[choir, port, record, open, resume, anew])
+        {
+            command.Add(option);
+        }
+
+        command.SetAction(parsed => new Leading(composition, parsed.InvocationConfiguration).Run(new(
+            parsed.GetValue(plan),
+            parsed.GetValue(choir),
+            parsed.GetValue(port),
+            parsed.GetValue(record),
+            parsed.GetValue(open),
+            parsed.GetValue(resume) ? true : parsed.GetValue(anew) ? false : null)));
+        return command;
+    }
+}

@@ -1,0 +1,92 @@
+using System.Diagnostics;
+using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Files;
+using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Storage.Folders;
+
+namespace WarmupConsole.App;
+
+/// <summary>
+/// What the program takes from the machine: clocks, folders, the piano. Chosen here and nowhere else, so that tests can
+/// choose differently.
+/// </summary>
+internal sealed record Composition
+{
+    /// <summary>For playing and measuring.</summary>
+    public required IMonotonicClock Clock { get; init; }
+
+    /// <summary>For dates and flushing.</summary>
+    public required TimeProvider Wall { get; init; }
+
+    public required SettingsFolder Settings { get; init; }
+
+    /// <summary>Which folder a command without a path looks in.</summary>
+    public required string CurrentFolder { get; init; }
+
+    /// <summary>Starts a piano on a port, recording to a file when one is named.</summary>
+    public required Func<PortChoice, string?, StartedPlayer> StartPlayer { get; init; }
+
+    /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
+    public TextReader? Answers { get; init; }
+
+    private static SystemMonotonicClock SystemClock { get; } = new();
+
+    internal static Composition OfThisMachine() => new()
+    {
+        Clock = SystemClock,
+        Wall = TimeProvider.System,
+        Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
+        CurrentFolder = Environment.CurrentDirectory,
+        StartPlayer = StartChild,
+        Answers = Console.IsInputRedirected ? null : Console.In,
+    };
+
+    /// <summary>The child's main: owns the port until its input ends.</summary>
+    internal static int RunPlayer(string? recording)
+    {
+        using PortableWaiter waiter = new(SystemClock);
+        return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, recording, waiter), waiter);
+    }
+
+    private static PortOpening Open(PortChoice choice, string? recording, IMonotonicClock clock)
+    {
+        PortOpening opening = MidiPorts.Open(choice);
+        if (recording is null)
+        {
+            return opening;
+        }
+
+        SmfRecorder recorder = new(recording, clock);
+        return recorder.TryPlace() is { } trouble
+            ? opening with { AsWanted = false, Sentence = $"{opening.Sentence} {trouble}" }
+            : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recording) };
+    }
+
+    private static StartedPlayer StartChild(PortChoice choice, string? recording)
+    {
+        PlayerClient client = new(new ChildPlayer(ChildCommand(recording)));
+        return new(client, () => client.Open(choice));
+    }
+
+    // Started from its own file, or, as "dotnet warmup.dll", by the runtime that runs it now.
+    private static ProcessStartInfo ChildCommand(string? recording)
+    {
+        string self = Environment.ProcessPath ?? throw new InvalidOperationException("The program's own path is not known.");
+        ProcessStartInfo command = new(self);
+        if (Path.GetFileNameWithoutExtension(self) == "dotnet")
+        {
+            command.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "warmup.dll"));
+        }
+
+        command.ArgumentList.Add(PlayerCommand.Name);
+        if (recording is not null)
+        {
+            command.ArgumentList.Add(PlayerCommand.RecordOption);
+            command.ArgumentList.Add(Path.GetFullPath(recording));
+        }
+
+        return command;
+    }
+}

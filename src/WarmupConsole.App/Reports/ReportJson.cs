@@ -1,0 +1,9 @@
+using System.Text.Json.Serialization;
+
+namespace WarmupConsole.App.Reports;
+
+/// <summary>The JSON shapes of all reports, generated at build time.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(KeysReport))]
+[JsonSerializable(typeof(ReviewReport))]
+internal sealed partial class ReportJson : JsonSerializerContext;

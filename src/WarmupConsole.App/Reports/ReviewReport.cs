@@ -1,0 +1,48 @@
+using System.Text.Json;
+using WarmupConsole.Sessions.Review;
+
+namespace WarmupConsole.App.Reports;
+
+/// <summary>A review as <c>warmup review --json</c> prints it.</summary>
+internal sealed record ReviewReport(
+    string Choir,
+    string Plan,
+    DateTimeOffset Start,
+    double SpentSeconds,
+    string Ending,
+    IReadOnlyList<ReviewReport.Mark> Marks,
+    IReadOnlyList<ReviewReport.Count> Pitches)
+{
+    internal static ReviewReport From(SessionReview review) => new(
+        review.Choir,
+        review.PlanName,
+        review.Start,
+        Math.Round(review.Spent.TotalSeconds, 1),
+        review.Ending,
+        [.. review.Marks.Select(Of)],
+        [.. review.Counts.Select(count => new Count(count.Part, count.Midi, count.Marked, count.Sung))]);
+
+    internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.ReviewReport);
+
+    private static Mark Of(ReviewMark mark) => new(
+        mark.Id,
+        mark.Part.Length == 0 ? null : mark.Part,
+        mark.Kind,
+        mark.Key?.ToAscii(),
+        [.. mark.Pitches.Select(pitch => pitch.Midi)],
+        mark.Raw,
+        mark.Step + 1,
+        mark.Rung + 1);
+
+    /// <param name="Id">The same for the parts of one mark.</param>
+    /// <param name="Part">Id of the part; null for everyone or a free note.</param>
+    /// <param name="Kind">Id of the kind; null for a free note.</param>
+    /// <param name="Key">Tonic, such as "Eb4"; null in steps without keys.</param>
+    /// <param name="Pitches">Sounding MIDI numbers it may mean.</param>
+    /// <param name="Raw">What was typed.</param>
+    /// <param name="Step">From 1.</param>
+    /// <param name="Rung">From 1.</param>
+    internal sealed record Mark(int Id, string? Part, string? Kind, string? Key, IReadOnlyList<int> Pitches, string Raw, int Step, int Rung);
+
+    internal sealed record Count(string Part, int Midi, int Marked, int Sung);
+}

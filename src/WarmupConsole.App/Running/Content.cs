@@ -1,0 +1,67 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Folders;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>A choir with a plan, made ready.</summary>
+/// <param name="Folder">The choir.</param>
+/// <param name="Plan">The plan with its text; an empty one for an open run.</param>
+/// <param name="Warmup">Both made ready.</param>
+internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmup)
+{
+    private const string ChoirFileName = "choir.yaml";
+
+    /// <summary>
+    /// The plan named, in the choir folder around it (or the one named); without a plan the newest one of the folder, else the
+    /// built-in one; outside any choir folder the built-in choir.
+    /// </summary>
+    internal static FileRead<Content> Load(Composition composition, string? planPath, string? choirPath)
+    {
+        FileRead<ChoirFolder> folder = Open(composition, planPath, choirPath);
+        if (!folder.IsGood)
+        {
+            return new(null, folder.Problems);
+        }
+
+        FileRead<LoadedPlan> plan = (planPath ?? folder.Value.NewestPlan) is { } path
+            ? folder.Value.ReadPlan(path)
+            : folder.Value.ReadBuiltInPlan();
+        return plan.IsGood ? new(Ready(folder.Value, plan.Value), []) : new(null, plan.Problems);
+    }
+
+    /// <summary>The choir alone, with a plan of no steps: clocks and marks only.</summary>
+    internal static FileRead<Content> LoadOpen(Composition composition, string? choirPath)
+    {
+        FileRead<ChoirFolder> folder = Open(composition, null, choirPath);
+        return folder.IsGood
+            ? new(Ready(folder.Value, new(new() { Title = AppTexts.OpenTitle, Steps = [] }, "", "")), [])
+            : new(null, folder.Problems);
+    }
+
+    /// <summary>The folder of a plan, the folder named, the folder we are in, or the built-in choir.</summary>
+    internal static FileRead<ChoirFolder> Open(Composition composition, string? planPath, string? choirPath)
+    {
+        string root = choirPath ?? (planPath is null ? composition.CurrentFolder : ChoirFolder.RootOf(planPath));
+        bool isBuiltIn = planPath is null && choirPath is null && !File.Exists(Path.Combine(root, ChoirFileName));
+        return isBuiltIn ? ChoirFolder.OpenBuiltIn(composition.Settings) : ChoirFolder.Open(root, composition.Settings);
+    }
+
+    /// <summary>The exercises that the plan uses, each once, in the order of the plan.</summary>
+    internal IEnumerable<Exercise> UsedExercises => Warmup.Steps.Select(step => step.Exercise).DistinctBy(exercise => exercise.Id);
+
+    /// <summary>The first record of the log: everything needed to understand it later.</summary>
+    internal RunStarted StartRecord(string version) => new(
+        version,
+        Folder.Choir.Name,
+        Path.GetFileName(Plan.Path),
+        Folder.ChoirYaml,
+        Plan.Yaml,
+        Warmup.Steps.Count == 0 ? "" : ExerciseFile.Write(UsedExercises));
+
+    private static Content Ready(ChoirFolder folder, LoadedPlan plan) =>
+        new(folder, plan, WarmupBuilder.Build(folder.Choir, plan.Plan, folder.Exercises.ToDictionary(exercise => exercise.Id)));
+}

@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Reflection;
+using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Storage.SessionLogs;
+using WarmupConsole.Storage.Yaml;
+using WarmupConsole.Tui.Hosting;
+using WarmupConsole.Tui.Screens;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>One run from the files to the saved log.</summary>
+internal sealed class Leading(Composition composition, InvocationConfiguration surroundings)
+{
+    private static readonly string Version = Assembly.GetExecutingAssembly().GetName().Version!.ToString(3);
+
+    internal int Run(RunRequest request)
+    {
+        FileRead<Content> read = request.Open
+            ? Content.LoadOpen(composition, request.Choir)
+            : Content.Load(composition, request.Plan, request.Choir);
+        return read.IsGood ? Lead(read.Value, request) : Problems.Print(read.Problems, surroundings.Error);
+    }
+
+    private int Lead(Content content, RunRequest request)
+    {
+        if (!TerminalHost.HasTerminal)
+        {
+            surroundings.Error.WriteLine(AppTexts.NoTerminal);
+            return ExitCodes.BadInput;
+        }
+
+        (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
+        PortChoice port = Ports.Choose(composition, request.Port);
+        LiveRun run = new(start, composition.Clock, composition.StartPlayer(port, request.Record), log);
+        log.Thread.Start();
+        int code;
+        using (SessionLoop loop = new(run.Host, composition.Clock))
+        {
+            code = TerminalHost.Run(_ => new ConsoleWindow(run.Host), () => Close(loop, run));
+        }
+
+        new LogRescue(composition, surroundings).AfterRun(log);
+        return code;
+    }
+
+    private static void Close(SessionLoop loop, LiveRun run)
+    {
+        loop.Dispose();
+        run.Close();
+    }
+
+    private (LiveOutcome Start, RunLog Log) Begin(Content content, bool? resume)
+    {
+        DateTimeOffset now = composition.Wall.GetLocalNow();
+        CutOffRun? cutOff = resume == false ? null : CutOffRun.Find(content.Folder, Path.GetFileName(content.Plan.Path), now);
+        if (cutOff is not null && (resume == true || Agrees(cutOff.Question())))
+        {
+            OpenedLog opened = SessionLogFile.OpenForResume(cutOff.Path, Environment.MachineName);
+            if (opened.IsOpen)
+            {
+                return (LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, composition.Clock.Now), Log(opened, null));
+            }
+
+            surroundings.Error.WriteLine(AppTexts.NotSaved(cutOff.Path, opened.Sentence));
+        }
+
+        OpenedLog fresh = SessionLogFile.Create(content.Folder.SessionsFolder, now, Environment.MachineName);
+        LiveOutcome start = LiveMachine.Start(content.Warmup, composition.Clock.Now);
+        return (start, Log(fresh, content));
+    }
+
+    private RunLog Log(OpenedLog opened, Content? content) =>
+        new(opened, content?.StartRecord(Version), composition.Wall, composition.Clock);
+
+    private bool Agrees(string question)
+    {
+        if (composition.Answers is not { } answers)
+        {
+            return false;
+        }
+
+        surroundings.Output.Write(question);
+        return answers.ReadLine()?.Trim() is "" or "y" or "Y" or "yes";
+    }
+}

@@ -1,0 +1,59 @@
+using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Sessions.Live;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>A session with its piano and its log, wired: what the one reports, the others and the screen learn.</summary>
+internal sealed class LiveRun
+{
+    private readonly IPlayer _player;
+    private readonly RunLog _log;
+    private int _isClosed;
+
+    /// <param name="start">The session and its first effects.</param>
+    /// <param name="clock">The clock of host and player.</param>
+    /// <param name="piano">Opened here, once its reports are heard.</param>
+    /// <param name="log">The session log.</param>
+    internal LiveRun(LiveOutcome start, IMonotonicClock clock, StartedPlayer piano, RunLog log)
+    {
+        (_player, _log) = (piano.Player, log);
+        Host = new(start, clock, piano.Player, log.Record);
+        Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
+        piano.Player.Reported += OnReport;
+        log.Thread.MarksFlushed += id => Host.Post(new LiveInput.MarksFlushed(id));
+        log.Thread.Failed += OnLogFailed;
+        piano.Open();
+    }
+
+    internal SessionHost Host { get; }
+
+    /// <summary>Silence first, then the log. May be called twice, from any thread.</summary>
+    internal void Close()
+    {
+        if (Interlocked.Exchange(ref _isClosed, 1) == 0)
+        {
+            _player.Dispose();
+            _log.Dispose();
+        }
+    }
+
+    private void OnReport(PlayerReport report)
+    {
+        Host.Show(status => status with { Port = report.Sentence });
+        if (report.Kind is PlayerReportKind.PortLost or PlayerReportKind.PlayerEnded)
+        {
+            Host.Post(new LiveInput.Trouble(report.Sentence));
+        }
+        else if (report.Kind != PlayerReportKind.PortOpened)
+        {
+            Host.Post(new LiveInput.LogTrouble(report.Sentence));
+        }
+    }
+
+    private void OnLogFailed(string sentence)
+    {
+        Host.Show(status => status with { Log = sentence, LogInTrouble = true });
+        Host.Post(new LiveInput.LogTrouble(sentence));
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Choirs;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Plans;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>Choir, plan and exercises as a log keeps them: what was true on that evening, whatever the files say now.</summary>
+/// <param name="Choir">The choir.</param>
+/// <param name="Plan">The plan, or null after an open run.</param>
+/// <param name="Exercises">By id.</param>
+internal sealed record LoggedContent(Choir Choir, Plan? Plan, IReadOnlyDictionary<string, Exercise> Exercises)
+{
+    private const string Place = "session log";
+
+    /// <summary>Null when the log's choir cannot be read any more.</summary>
+    internal static LoggedContent? Read(RunStarted start)
+    {
+        if (ChoirFile.Read(Place, Bytes(start.ChoirYaml)).Value is not { } choir)
+        {
+            return null;
+        }
+
+        IReadOnlyList<Exercise> exercises = start.ExercisesYaml.Length == 0 ? [] : ExerciseFile.Read(Place, Bytes(start.ExercisesYaml)).Value ?? [];
+        Plan? plan = start.PlanYaml.Length == 0 ? null : PlanFile.Read(Place, Bytes(start.PlanYaml), new PlanContext(exercises, choir)).Value;
+        return new(choir, plan, exercises.ToDictionary(exercise => exercise.Id));
+    }
+
+    private static byte[] Bytes(string text) => Encoding.UTF8.GetBytes(text);
+}

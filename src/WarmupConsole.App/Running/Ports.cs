@@ -1,0 +1,20 @@
+using WarmupConsole.Midi.Ports;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>Which port is wanted: by option, else by this machine's settings, else the first instrument.</summary>
+internal static class Ports
+{
+    private const string Nowhere = "none";
+
+    internal static PortChoice Choose(Composition composition, string? asked)
+    {
+        string? name = asked ?? composition.Settings.ReadSettings().Value?.Port;
+        return name switch
+        {
+            null or "" => PortChoice.First,
+            Nowhere => PortChoice.None,
+            _ => PortChoice.Named(name),
+        };
+    }
+}

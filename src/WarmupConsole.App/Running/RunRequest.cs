@@ -1,0 +1,10 @@
+namespace WarmupConsole.App.Running;
+
+/// <summary>What a director asked of <c>warmup run</c>.</summary>
+/// <param name="Plan">The plan's file, or null.</param>
+/// <param name="Choir">The choir's folder, or null.</param>
+/// <param name="Port">The port's name, or null.</param>
+/// <param name="Record">The recording's file, or null.</param>
+/// <param name="Open">True for a run without any plan.</param>
+/// <param name="Resume">Whether to go on with a run that was cut off; null asks.</param>
+internal sealed record RunRequest(string? Plan, string? Choir, string? Port, string? Record, bool Open, bool? Resume);

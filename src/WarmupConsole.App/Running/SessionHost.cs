@@ -1,0 +1,123 @@
+using System.Collections.Concurrent;
+using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Screens;
+
+namespace WarmupConsole.App.Running;
+
+/// <summary>
+/// Performs what the live machine decides: notes to the player at once, facts to the log, the new state to the screen.
+/// One queue, one thread: inputs may be posted from anywhere, <see cref="Step"/> is called by one thread only.
+/// </summary>
+internal sealed class SessionHost : ILiveConsole
+{
+    private readonly ConcurrentQueue<(LiveInput Input, Moment At)> _inputs = new();
+    private readonly IMonotonicClock _clock;
+    private readonly IPlayer _player;
+    private readonly Action<SessionEvent> _record;
+    private volatile LiveSession _session;
+    private volatile ConsoleStatus _status = new("", "", false);
+
+    /// <param name="start">The session and its first effects, which are performed here.</param>
+    /// <param name="clock">The clock shared with the player.</param>
+    /// <param name="player">The piano.</param>
+    /// <param name="record">Takes facts for the log without waiting.</param>
+    internal SessionHost(LiveOutcome start, IMonotonicClock clock, IPlayer player, Action<SessionEvent> record)
+    {
+        (_session, _clock, _player, _record) = (start.Session, clock, player, record);
+        Perform(start.Effects);
+    }
+
+    public event Action? Changed;
+
+    /// <summary>Raised when an input was posted: time to call <see cref="Step"/>.</summary>
+    internal event Action? Posted;
+
+    public LiveSession Session => _session;
+
+    public ConsoleStatus Status => _status;
+
+    public Moment Now => _clock.Now;
+
+    public void Post(LiveInput input)
+    {
+        _inputs.Enqueue((input, _clock.Now));
+        Posted?.Invoke();
+    }
+
+    public string? WhyNot(LiveAction action) => LiveMachine.WhyNot(_session, action);
+
+    /// <summary>Changes what is shown beside the session.</summary>
+    internal void Show(Func<ConsoleStatus, ConsoleStatus> change)
+    {
+        _status = change(_status);
+        Changed?.Invoke();
+    }
+
+    /// <summary>Handles what was posted and what has become due; returns when to be called again, or null for only when something is posted.</summary>
+    internal Moment? Step()
+    {
+        LiveSession before = _session;
+        while (_inputs.TryDequeue(out (LiveInput Input, Moment At) next))
+        {
+            Handle(next.Input, next.At);
+        }
+
+        if (_session.NextWake is { } due && due <= _clock.Now)
+        {
+            Handle(new LiveInput.TimePassed(), _clock.Now);
+        }
+
+        if (!ReferenceEquals(before, _session))
+        {
+            Changed?.Invoke();
+        }
+
+        return Earliest(_player.Pump(_clock.Now), _session.NextWake);
+    }
+
+    private void Handle(LiveInput input, Moment at)
+    {
+        LiveOutcome outcome = LiveMachine.Handle(_session, input, at);
+        _session = outcome.Session;
+        Perform(outcome.Effects);
+    }
+
+    private void Perform(IReadOnlyList<LiveEffect> effects)
+    {
+        foreach (LiveEffect effect in effects)
+        {
+            Perform(effect);
+        }
+    }
+
+    private void Perform(LiveEffect effect)
+    {
+        switch (effect)
+        {
+            case LiveEffect.SetTimeline timeline:
+                _player.SetTimeline(timeline.Generation, timeline.Timeline);
+                break;
+            case LiveEffect.Play play:
+                _player.Play(play.Generation, play.Notes);
+                break;
+            case LiveEffect.Silence silence:
+                _player.Silence(silence.Generation);
+                break;
+            case LiveEffect.Record fact:
+                _record(fact.Event);
+                break;
+            default:
+                throw new InvalidOperationException($"No way to perform {effect.GetType().Name}.");
+        }
+    }
+
+    private static Moment? Earliest(Moment? a, Moment? b) => (a, b) switch
+    {
+        ({ } x, { } y) => Moment.Earlier(x, y),
+        _ => a ?? b,
+    };
+}

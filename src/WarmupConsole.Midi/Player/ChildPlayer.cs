@@ -1,0 +1,46 @@
+using System.Diagnostics;
+
+namespace WarmupConsole.Midi.Player;
+
+/// <summary>
+/// A player in a child process. Its standard error is read and kept off the screen: native libraries print there, and so does
+/// the runtime when it crashes.
+/// </summary>
+public sealed class ChildPlayer : IPlayerLink
+{
+    private const int PatienceMilliseconds = 3000;
+    private readonly Process _process;
+    private volatile string _lastWords = "";
+
+    /// <param name="command">The program and its arguments; the streams are redirected here.</param>
+    /// <exception cref="System.ComponentModel.Win32Exception">The program cannot be started.</exception>
+    public ChildPlayer(ProcessStartInfo command)
+    {
+        command.RedirectStandardInput = true;
+        command.RedirectStandardOutput = true;
+        command.RedirectStandardError = true;
+        command.UseShellExecute = false;
+        _process = new() { StartInfo = command };
+        _process.ErrorDataReceived += (_, line) => _lastWords = string.IsNullOrWhiteSpace(line.Data) ? _lastWords : line.Data.Trim();
+        _process.Start();
+        _process.BeginErrorReadLine();
+    }
+
+    public Stream ToPlayer => _process.StandardInput.BaseStream;
+
+    public Stream FromPlayer => _process.StandardOutput.BaseStream;
+
+    public string LastWords => _lastWords;
+
+    public int ProcessId => _process.Id;
+
+    public void Dispose()
+    {
+        if (!_process.WaitForExit(PatienceMilliseconds))
+        {
+            _process.Kill();
+        }
+
+        _process.Dispose();
+    }
+}

@@ -1,0 +1,94 @@
+using System.Runtime.InteropServices;
+using WarmupConsole.Midi.Playing;
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Rhythm;
+
+namespace WarmupConsole.Midi.Player;
+
+/// <summary>What the child process does: it plays until its input or a signal ends it, and is silent before it goes.</summary>
+public static class PlayerProcess
+{
+    private const int Failed = 70;
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+
+    /// <returns>The exit code.</returns>
+    public static int Run(Stream input, Stream output, Func<PortChoice, PortOpening> openPort, IWaiter waiter)
+    {
+        Rehearse();
+        PlayerLoop loop = new(new PlayerEngine(openPort), waiter, input, output);
+        using Timer force = new(_ => Environment.Exit(Failed));
+        loop.InputEnded += () => EndSoon(force);
+        using SignalHandlers handlers = new(() =>
+        {
+            EndSoon(force);
+            loop.Stop();
+        });
+        try
+        {
+            loop.Run();
+            return 0;
+        }
+        catch (Exception e)
+        {
+            // Caught so that the loop's own ending has silenced the port; the host shows this line.
+            Console.Error.WriteLine($"{e.GetType().Name}: {e.Message}");
+            return Failed;
+        }
+    }
+
+    // Code is compiled when it first runs; the first chord would be tens of milliseconds late for that.
+    private static void Rehearse()
+    {
+        VirtualClock clock = new();
+        using InProcessPlayer player = new(clock, _ => new(new NullPort(), true, ""));
+        player.Open(PortChoice.None);
+        player.SetTimeline(0, new(PortTest.Tempo, Beats.Zero, clock.Now));
+        player.Play(0, PortTest.Notes());
+        player.Advance(clock.Now + TimeSpan.FromMinutes(1));
+        player.Silence(1);
+    }
+
+    // A driver may block for ever, as JACK's does when its server is killed; then only force ends the process.
+    private static void EndSoon(Timer force)
+    {
+        try
+        {
+            force.Change(Patience, Timeout.InfiniteTimeSpan);
+        }
+        catch (ObjectDisposedException)
+        {
+            // It has ended by itself.
+        }
+    }
+
+    /// <summary>Without handlers a signal would end the process with notes sounding.</summary>
+    private sealed class SignalHandlers : IDisposable
+    {
+        private readonly PosixSignalRegistration[] _registrations;
+
+        internal SignalHandlers(Action end) =>
+            _registrations =
+            [
+                On(PosixSignal.SIGTERM, end),
+                On(PosixSignal.SIGHUP, end),
+                On(PosixSignal.SIGQUIT, end),
+                On(PosixSignal.SIGINT, () => { }), // Ctrl-C reaches the whole group; ending is the host's decision
+            ];
+
+        public void Dispose()
+        {
+            foreach (PosixSignalRegistration registration in _registrations)
+            {
+                registration.Dispose();
+            }
+        }
+
+        private static PosixSignalRegistration On(PosixSignal signal, Action action) =>
+            PosixSignalRegistration.Create(signal, context =>
+            {
+                context.Cancel = true;
+                action();
+            });
+    }
+}

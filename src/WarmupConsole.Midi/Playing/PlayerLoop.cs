@@ -1,0 +1,140 @@
+using System.Threading.Channels;
+using WarmupConsole.Midi.Protocol;
+using WarmupConsole.Midi.Timing;
+
+namespace WarmupConsole.Midi.Playing;
+
+/// <summary>
+/// The player's life over two streams: one thread reads frames, the calling thread plays. It ends, always silent and with
+/// the port closed, at end of input, Quit, a broken frame or <see cref="Stop"/>.
+/// </summary>
+public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input, Stream output)
+{
+    private readonly Channel<Frame> _inbox = Channel.CreateBounded<Frame>(ProtocolConstants.MostQueuedFrames);
+    private readonly FrameReader _reader = new(input);
+    private readonly FrameWriter _writer = new(output);
+    private volatile bool _stopped;
+    private bool _hostGone;
+    private bool _greeted;
+
+    /// <summary>The input is at its end, or broken; raised on the reading thread.</summary>
+    public event Action? InputEnded;
+
+    public void Run()
+    {
+        new Thread(ReadFrames) { IsBackground = true, Name = "player input" }.Start();
+        try
+        {
+            while (!_stopped)
+            {
+                HandleFrames();
+                PlayOnce();
+            }
+        }
+        finally
+        {
+            Finish();
+        }
+    }
+
+    /// <summary>Ends the loop; from any thread.</summary>
+    public void Stop()
+    {
+        _stopped = true;
+        waiter.Wake();
+    }
+
+    private void ReadFrames()
+    {
+        try
+        {
+            while (_reader.Read() is { } frame)
+            {
+                _inbox.Writer.WriteAsync(frame).AsTask().GetAwaiter().GetResult(); // when full, the pipe has to wait
+                waiter.Wake();
+            }
+        }
+        catch (Exception e) when (e is ProtocolException or IOException or ObjectDisposedException)
+        {
+            // Input that cannot be read is input at its end: the host is gone or not to be trusted.
+        }
+
+        InputEnded?.Invoke();
+        _inbox.Writer.Complete();
+        waiter.Wake();
+    }
+
+    private void HandleFrames()
+    {
+        while (!_stopped && _inbox.Reader.TryRead(out Frame? frame))
+        {
+            Handle(frame);
+        }
+
+        _stopped |= _inbox.Reader.Completion.IsCompleted;
+    }
+
+    private void Handle(Frame frame)
+    {
+        switch (frame)
+        {
+            case Frame.Hello hello when hello.Version == ProtocolConstants.Version:
+                _greeted = true;
+                Report(new Frame.Ready(ProtocolConstants.Version));
+                break;
+            case Frame.Hello hello:
+                Refuse(PlayingTexts.WrongVersion(hello.Version));
+                break;
+            case var _ when !_greeted:
+                Refuse(PlayingTexts.NoGreeting(frame));
+                break;
+            case Frame.Quit:
+                _stopped = true;
+                break;
+            default:
+                Report(WithTimeOfSending(engine.Handle(frame, waiter.Now)));
+                break;
+        }
+    }
+
+    private void PlayOnce()
+    {
+        if (!_stopped)
+        {
+            waiter.WaitUntil(engine.NextDue);
+            Report(engine.RunDue(waiter.Now));
+        }
+    }
+
+    private Frame? WithTimeOfSending(Frame? report) => report is Frame.Silenced silenced ? silenced with { At = waiter.Now } : report;
+
+    private void Refuse(string sentence)
+    {
+        Report(new Frame.Refused(sentence));
+        _stopped = true;
+    }
+
+    private void Finish()
+    {
+        string? trouble = engine.End();
+        Report(trouble is null ? null : new Frame.PortFailed(trouble));
+        Report(new Frame.Onsets(engine.Onsets));
+    }
+
+    private void Report(Frame? report)
+    {
+        if (report is null || _hostGone)
+        {
+            return;
+        }
+
+        try
+        {
+            _writer.Write(report);
+        }
+        catch (Exception e) when (e is IOException or ObjectDisposedException)
+        {
+            _hostGone = true; // the end of input follows
+        }
+    }
+}

@@ -1,0 +1,15 @@
+namespace WarmupConsole.Midi.Ports;
+
+/// <summary>Where MIDI bytes go. Used by one thread.</summary>
+public interface IMidiPort
+{
+    /// <summary>The name for the director.</summary>
+    string Name { get; }
+
+    /// <summary>Sends one whole message with its status byte. False when the port is lost; later calls are then useless but harmless.</summary>
+    bool Send(ReadOnlySpan<byte> message);
+
+    /// <summary>Sends what is still under way and lets go of the device. May be called again, to no effect.</summary>
+    /// <returns>Null, or a sentence about what could not be finished.</returns>
+    string? Close();
+}

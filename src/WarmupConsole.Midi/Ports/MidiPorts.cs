@@ -1,0 +1,75 @@
+namespace WarmupConsole.Midi.Ports;
+
+/// <summary>The machine's MIDI outputs: listing and opening.</summary>
+public static class MidiPorts
+{
+    /// <summary>The names of all ports, without the numbers that change.</summary>
+    public static PortListing List()
+    {
+        if (!RtMidiLibrary.IsPresent)
+        {
+            return new([], PortTexts.NoLibrary);
+        }
+
+        using QuietStandardError quiet = new();
+        List<string> names = [];
+        foreach (int api in RtMidiOut.Apis())
+        {
+            if (RtMidiOut.Create(api) is { } output)
+            {
+                names.AddRange(output.Names().Select(PortNames.WithoutNumbers));
+                output.Close();
+            }
+        }
+
+        return new(names, names.Count == 0 ? PortTexts.NoneFound : null);
+    }
+
+    /// <summary>Opens a port; there is always one to send to afterwards, if only one that swallows everything.</summary>
+    public static PortOpening Open(PortChoice choice)
+    {
+        if (choice.Kind == PortChoiceKind.None)
+        {
+            return new(new NullPort(), true, PortTexts.NothingWanted);
+        }
+
+        return RtMidiLibrary.IsPresent ? OpenFound(choice) : Nothing(choice, PortTexts.NoLibrary);
+    }
+
+    // Each API in turn: the library itself does not go from one that fails to the next.
+    private static PortOpening OpenFound(PortChoice choice)
+    {
+        using QuietStandardError quiet = new();
+        List<string> seen = [];
+        foreach (int api in RtMidiOut.Apis())
+        {
+            if (RtMidiOut.Create(api) is { } output)
+            {
+                List<string> names = output.Names();
+                if (PortNames.Find(names, choice) is >= 0 and int index)
+                {
+                    return Open(output, index, PortNames.WithoutNumbers(names[index]));
+                }
+
+                output.Close();
+                seen.AddRange(names.Select(PortNames.WithoutNumbers));
+            }
+        }
+
+        return Nothing(choice, choice.Kind == PortChoiceKind.Named ? PortTexts.NotFound(choice.Name, seen) : PortTexts.NoneFound);
+    }
+
+    private static PortOpening Open(RtMidiOut output, int index, string name)
+    {
+        if (output.Open(index))
+        {
+            return new(new RtMidiPort(output, name), true, PortTexts.Playing(name));
+        }
+
+        output.Close();
+        return new(new NullPort(), false, PortTexts.NotOpened(name));
+    }
+
+    // Without a wish for a certain port, having none is no failure: it is said, and the run goes on.
+    private static PortOpening Nothing(PortChoice choice, string sentence) => new(new NullPort(), choice.Kind != PortChoiceKind.Named, sentence);
+}

@@ -1,0 +1,27 @@
+namespace WarmupConsole.Midi.Ports;
+
+/// <summary>What the director is told about ports.</summary>
+internal static class PortTexts
+{
+    internal const string NoPort = "no port";
+    internal const string Recording = "recording";
+    internal const string NothingWanted = "Nothing sounds: playing without a port, as chosen.";
+    internal const string NoneFound = "Nothing sounds: no MIDI port found. Connect and switch on the piano, then start again; --record FILE keeps what would sound.";
+
+    internal const string NoLibrary =
+        "Nothing sounds: the MIDI library RtMidi 5 or later is not installed (Debian, Ubuntu: apt install librtmidi6; macOS: brew install rtmidi; Windows: rtmidi.dll beside the program).";
+
+    internal static string Playing(string name) => $"Playing on {name}.";
+
+    internal static string NotFound(string wanted, IReadOnlyList<string> names) => names.Count == 0
+        ? $"Nothing sounds: there is no port named '{wanted}', nor any other. Connect and switch on the piano, then start again."
+        : $"Nothing sounds: no port's name contains '{wanted}'. There are: {string.Join("; ", names)}.";
+
+    internal static string NotOpened(string name) => $"Nothing sounds: the port {name} is there but could not be opened. Another program may hold it: close that, then start again.";
+
+    internal static string Lost(string name) => $"The port {name} was lost. Check cable and power, then start again.";
+
+    internal static string RecordingExists(string path) => $"The recording {path} is there already and is not overwritten. Choose another name.";
+
+    internal static string NotRecorded(string path, string reason) => $"The recording {path} could not be written: {reason}";
+}

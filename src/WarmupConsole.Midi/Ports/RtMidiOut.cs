@@ -1,0 +1,101 @@
+using System.Text;
+
+namespace WarmupConsole.Midi.Ports;
+
+/// <summary>One output handle of RtMidi on one of its APIs. Errors are read from the flag only, which the library never resets.</summary>
+internal sealed unsafe class RtMidiOut
+{
+    private const string ClientName = "warmup";
+    private const int MostApis = 16;
+
+    private RtMidiNative.Device* _device;
+
+    private RtMidiOut(RtMidiNative.Device* device) => _device = device;
+
+    /// <summary>The APIs that the library was built with (ALSA, JACK, CoreMIDI, WinMM ...), in its order.</summary>
+    internal static int[] Apis()
+    {
+        int* apis = stackalloc int[MostApis];
+        int count = Math.Clamp(RtMidiNative.rtmidi_get_compiled_api(apis, MostApis), 0, MostApis);
+        return new ReadOnlySpan<int>(apis, count).ToArray();
+    }
+
+    /// <summary>Null when the API does not work here, such as JACK without its server.</summary>
+    internal static RtMidiOut? Create(int api)
+    {
+        RtMidiNative.Device* device = RtMidiNative.rtmidi_out_create(api, ClientName);
+        if (device is null)
+        {
+            return null;
+        }
+
+        if (device->Pointer is not null && device->Ok != 0)
+        {
+            return new(device);
+        }
+
+        if (device->Pointer is not null)
+        {
+            RtMidiNative.rtmidi_out_free(device);
+        }
+
+        return null;
+    }
+
+    internal List<string> Names()
+    {
+        uint count = RtMidiNative.rtmidi_get_port_count(_device);
+        List<string> names = [];
+        for (uint i = 0; i < count; i++)
+        {
+            names.Add(NameOf(i));
+        }
+
+        return names;
+    }
+
+    internal bool Open(int port)
+    {
+        _device->Ok = 1;
+        RtMidiNative.rtmidi_open_port(_device, (uint)port, "piano");
+        return _device->Ok != 0;
+    }
+
+    internal bool Send(ReadOnlySpan<byte> message)
+    {
+        if (_device is null)
+        {
+            return false;
+        }
+
+        _device->Ok = 1;
+        fixed (byte* bytes = message)
+        {
+            return RtMidiNative.rtmidi_out_send_message(_device, bytes, message.Length) >= 0 && _device->Ok != 0;
+        }
+    }
+
+    /// <summary>Closes before freeing: over JACK only closing sends what still waits.</summary>
+    internal void Close()
+    {
+        if (_device is not null)
+        {
+            RtMidiNative.rtmidi_close_port(_device);
+            RtMidiNative.rtmidi_out_free(_device);
+            _device = null;
+        }
+    }
+
+    private string NameOf(uint port)
+    {
+        int length = 0; // without a buffer the length is told; what is returned says nothing more
+        _ = RtMidiNative.rtmidi_get_port_name(_device, port, null, &length);
+        byte[] name = new byte[Math.Max(length, 1)];
+        fixed (byte* bytes = name)
+        {
+            _ = RtMidiNative.rtmidi_get_port_name(_device, port, bytes, &length);
+        }
+
+        return Encoding.UTF8.GetString(name).TrimEnd('\0');
+    }
+}

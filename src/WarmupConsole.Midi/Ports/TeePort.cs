@@ -1,0 +1,21 @@
+namespace WarmupConsole.Midi.Ports;
+
+/// <summary>Sends to two ports. It is lost when the first is; both are always served.</summary>
+public sealed class TeePort(IMidiPort first, IMidiPort second) : IMidiPort
+{
+    public string Name => first.Name;
+
+    public bool Send(ReadOnlySpan<byte> message)
+    {
+        bool sent = first.Send(message);
+        second.Send(message);
+        return sent;
+    }
+
+    public string? Close()
+    {
+        string? ofFirst = first.Close();
+        string? ofSecond = second.Close();
+        return ofFirst is null ? ofSecond : ofSecond is null ? ofFirst : $"{ofFirst} {ofSecond}";
+    }
+}

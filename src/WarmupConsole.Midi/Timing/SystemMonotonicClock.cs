@@ -1,0 +1,20 @@
+using System.Diagnostics;
+using WarmupConsole.Music.Rhythm;
+
+namespace WarmupConsole.Midi.Timing;
+
+/// <summary>The machine's monotonic clock, the same for every process on it. The one place where it is read.</summary>
+public sealed class SystemMonotonicClock : IMonotonicClock
+{
+    private const long NanosecondsPerSecond = 1_000_000_000;
+
+    // Split into seconds and rest, so that clocks whose frequency does not divide a billion neither overflow nor lose digits.
+    public Moment Now
+    {
+        get
+        {
+            (long seconds, long rest) = Math.DivRem(Stopwatch.GetTimestamp(), Stopwatch.Frequency);
+            return new((seconds * NanosecondsPerSecond) + (rest * NanosecondsPerSecond / Stopwatch.Frequency));
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Voices;
+
+namespace WarmupConsole.Music.Ladders;
+
+/// <summary>The sentences that say why a ladder starts, stops, or has no key.</summary>
+internal static class LadderReasons
+{
+    /// <summary>Nothing when it starts where it should; else which part moved it.</summary>
+    internal static IEnumerable<string> Start(KeyFit fit, int wished, int start)
+    {
+        if (wished != start)
+        {
+            yield return $"Starts at {fit.Tonic(start).Name}: in {fit.Tonic(wished).Name} {Need(fit, Blocker(fit, wished), wished)}.";
+        }
+    }
+
+    internal static string Stop(KeyFit fit, int last, int next) => fit.Fits(next)
+        ? string.Create(CultureInfo.InvariantCulture, $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.")
+        : $"Stops at {fit.Tonic(last).Name}: in {fit.Tonic(next).Name} {Need(fit, Blocker(fit, next), next)}.";
+
+    internal static string NoKey(KeyFit fit, IReadOnlyList<Part> parts)
+    {
+        if (fit.Limiting.Length == 0)
+        {
+            IEnumerable<string> names = parts.Select(part => part.Id).Concat(parts.SelectMany(part => part.Groups)).Distinct();
+            return $"No key: no part or group is called '{fit.Spec.Limit}'; write everyone, any, or one of {string.Join(", ", names)}.";
+        }
+
+        PartKeys narrow = fit.Limiting.MinBy(keys => keys.Allowed.High - keys.Allowed.Low);
+        return narrow.Allowed.Count == 0 ? TooWide(fit, narrow) : NoCommonKey(fit);
+    }
+
+    internal static string Two(KeyFit fit, TwoLadders two)
+    {
+        string few = fit.Common.Count == 0 ? "No key fits" : $"Only {Keys(fit.Common.Count)} fit{(fit.Common.Count == 1 ? "s" : "")}";
+        return $"{few} everyone; two ladders would serve: first {Names(two.Lower)} in {Way(fit, two.LowerKeys)}, then {Names(two.Higher)} in {Way(fit, two.HigherKeys)}.";
+    }
+
+    /// <summary>For a key beyond extreme: who could not sing it.</summary>
+    internal static string BeyondExtreme(KeyFit fit, IEnumerable<Part> parts, int midi)
+    {
+        Pitch tonic = fit.Tonic(midi);
+        return string.Join(' ', parts.Select(part => $"In {tonic.Name} {Need(fit.Span(part, tonic), part, part.Range.Extreme, Extreme)}: they would rest."));
+    }
+
+    private static string TooWide(KeyFit fit, PartKeys narrow)
+    {
+        int span = fit.Demands.SpanSemitones;
+        int allowed = span + narrow.Allowed.High - narrow.Allowed.Low;
+        return string.Create(CultureInfo.InvariantCulture, $"No key fits {PartPlural.Of(narrow.Part)}: the pattern spans {span} semitones, and {allowed} are allowed to them.");
+    }
+
+    private static string NoCommonKey(KeyFit fit)
+    {
+        PartKeys low = fit.Limiting.MinBy(keys => keys.Allowed.High);
+        PartKeys high = fit.Limiting.MaxBy(keys => keys.Allowed.Low);
+        string whom = fit.Spec.Limit == LadderSpec.Everyone ? "everyone" : $"all of '{fit.Spec.Limit}'";
+        return $"No key fits {whom}: {PartPlural.Of(low.Part)} need {fit.Tonic(low.Allowed.High)} or lower, {PartPlural.Of(high.Part)} {fit.Tonic(high.Allowed.Low)} or higher.";
+    }
+
+    /// <summary>The limiting part that a key lies beyond; where any part will do, the one it lies beyond the least.</summary>
+    private static Part Blocker(KeyFit fit, int tonic)
+    {
+        PartKeys[] beyond = [.. fit.Limiting.Where(keys => !keys.Allowed.Contains(tonic))];
+        return (fit.AnyPartWillDo ? beyond.MinBy(Distance) : beyond.MaxBy(Distance)).Part;
+
+        int Distance(PartKeys keys) => Math.Max(keys.Allowed.Low - tonic, tonic - keys.Allowed.High);
+    }
+
+    private static string Need(KeyFit fit, Part part, int midi)
+    {
+        PitchRange span = fit.Span(part, fit.Tonic(midi));
+        int reach = fit.Spec.ReachPercent;
+        return reach switch
+        {
+            0 => Need(span, part, part.Range.Comfortable, Comfortable),
+            100 => Need(span, part, part.Range.Extreme, Extreme),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{Need(span, part, part.Range.Comfortable, Comfortable)}, more than a reach of {reach} % allows"),
+        };
+    }
+
+    private static string Need(PitchRange span, Part part, PitchRange range, Func<PitchRange, bool, string> words)
+    {
+        bool above = span.High.Midi > range.High.Midi;
+        int semitones = above ? span.High.Midi - range.High.Midi : range.Low.Midi - span.Low.Midi;
+        Pitch needed = above ? span.High : span.Low;
+        return $"{PartPlural.Of(part)} would need {needed}, {Semitones(semitones)} {(above ? "above" : "below")} their {words(range, above)}";
+    }
+
+    private static string Comfortable(PitchRange range, bool above) => $"comfortable {(above ? range.High : range.Low)}";
+
+    private static string Extreme(PitchRange range, bool above) => above ? $"highest note {range.High}" : $"lowest note {range.Low}";
+
+    private static string Semitones(int count) => count == 1 ? "a semitone" : string.Create(CultureInfo.InvariantCulture, $"{count} semitones");
+
+    private static string Keys(int count) => count == 1 ? "one key" : string.Create(CultureInfo.InvariantCulture, $"{count} keys");
+
+    private static string Names(IReadOnlyList<PartKeys> parts) => string.Join(" and ", parts.Select(keys => PartPlural.Of(keys.Part)));
+
+    private static string Way(KeyFit fit, KeyWindow keys) => $"{fit.Tonic(keys.Low)} to {fit.Tonic(keys.High)}";
+}

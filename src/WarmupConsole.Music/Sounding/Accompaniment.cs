@@ -1,0 +1,118 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
+
+namespace WarmupConsole.Music.Sounding;
+
+/// <summary>The plain accompaniment of a rung: the melody in every octave in which it is sung, and soft chords under it.</summary>
+public static class Accompaniment
+{
+    private const int ChordFloor = 48;
+
+    /// <summary>Chords lie under the melody: so much softer in velocity.</summary>
+    private const int ChordSoftening = 16;
+
+    /// <summary>
+    /// From beat 0, in the order of the starts; nothing for exercises without a pattern. Always on the piano (MIDI 21–108),
+    /// and no key is struck while it still sounds: a chord tone ends where the melody takes it over.
+    /// </summary>
+    public static IReadOnlyList<ScoreNote> For(Exercise exercise, Rung rung)
+    {
+        if (exercise.Pattern is not Pattern pattern)
+        {
+            return [];
+        }
+
+        List<ScoreNote> melody = [.. Melody(exercise, pattern, rung)];
+        IEnumerable<ScoreNote> chords = Chords(exercise, pattern, rung).Select(tone => UnderMelody(tone, melody)).Where(tone => tone.Length > Beats.Zero);
+        return [.. melody.Concat(chords).OrderBy(note => note.Start)];
+    }
+
+    private static IEnumerable<ScoreNote> Melody(Exercise exercise, Pattern pattern, Rung rung)
+    {
+        int[] placements = Placements(rung);
+        Beats start = Beats.Zero;
+        foreach (PatternNote note in pattern.Notes)
+        {
+            if (note.Degree is Degree degree)
+            {
+                int midi = rung.Tonic.Midi + ModeData.IntervalOf(rung.Mode, degree).Semitones;
+                Beats length = Sounding(note.Length, exercise.Articulation);
+                int velocity = VelocityAt(exercise, pattern, start);
+                foreach (int sounding in placements.Select(octaves => Keyboard.OnPiano(midi + (12 * octaves))).Distinct())
+                {
+                    yield return new(sounding, start, length, velocity);
+                }
+            }
+
+            start += note.Length;
+        }
+    }
+
+    /// <summary>The octaves of those who sing; when all rest, the pattern as written.</summary>
+    private static int[] Placements(Rung rung)
+    {
+        int[] placements = [.. rung.Parts.Where(part => part.Sings).Select(part => part.Part.PlacementOctaves).Distinct()];
+        return placements.Length == 0 ? [0] : placements;
+    }
+
+    private static IEnumerable<ScoreNote> Chords(Exercise exercise, Pattern pattern, Rung rung)
+    {
+        Beats start = Beats.Zero;
+        foreach (HarmonyChord chord in exercise.Harmony.Count == 0 ? [TonicChord(rung.Mode, pattern.Length)] : exercise.Harmony)
+        {
+            int velocity = Math.Max(1, VelocityAt(exercise, pattern, start) - ChordSoftening);
+            foreach (int midi in ChordTones(chord, rung))
+            {
+                yield return new(midi, start, chord.Length, velocity);
+            }
+
+            start += chord.Length;
+        }
+    }
+
+    private static HarmonyChord TonicChord(Mode mode, Beats length) => new(ModeData.Semitones(mode, 3) == 4 ? "I" : "i", length);
+
+    /// <summary>Shortened to where the melody strikes the same key; without length when it sounds there already.</summary>
+    private static ScoreNote UnderMelody(ScoreNote tone, List<ScoreNote> melody)
+    {
+        Beats end = tone.Start + tone.Length;
+        Beats taken = melody
+            .Where(note => note.Midi == tone.Midi && note.Start + note.Length > tone.Start)
+            .Select(note => note.Start)
+            .Append(end)
+            .Min();
+        return tone with { Length = (taken < end ? taken : end) - tone.Start };
+    }
+
+    /// <summary>From the root in the octave below middle C upwards.</summary>
+    private static IEnumerable<int> ChordTones(HarmonyChord chord, Rung rung)
+    {
+        if (!RomanNumeral.TryParse(chord.Numeral, out RomanNumeral numeral))
+        {
+            throw new ArgumentException($"'{chord.Numeral}' is no chord.", nameof(chord));
+        }
+
+        IReadOnlyList<Interval> tones = numeral.Tones(rung.Mode);
+        int root = Keyboard.AtOrAbove(rung.Tonic.Midi + tones[0].Semitones, ChordFloor);
+        return tones.Select(tone => root + tone.Semitones - tones[0].Semitones);
+    }
+
+    /// <summary>The course of loudness reaches its last word on the last sounding note.</summary>
+    private static int VelocityAt(Exercise exercise, Pattern pattern, Beats start)
+    {
+        int after = pattern.Notes.Reverse().TakeWhile(note => note.Degree is null).Count();
+        long last = pattern.Notes.SkipLast(after + 1).Sum(note => note.Length.Ticks);
+        return DynamicsData.VelocityAt(exercise.Dynamics, last == 0 ? 0 : (double)start.Ticks / last);
+    }
+
+    /// <summary>How long a note sounds: staccato half, marcato three quarters of what is written.</summary>
+    private static Beats Sounding(Beats written, Articulation articulation) => articulation switch
+    {
+        Articulation.Staccato => new(Math.Max(1, written.Ticks / 2)),
+        Articulation.Marcato => new(Math.Max(1, written.Ticks * 3 / 4)),
+        _ => written,
+    };
+}

@@ -1,0 +1,41 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>Live changes to the rest of the ladder. A key that was already cued stands: the choir has heard it, so the change begins behind it.</summary>
+internal sealed class LiveLadder(LiveTurn turn)
+{
+    private LiveSession Session => turn.Session;
+
+    public void TurnRound() => Remake(LadderEdit.TurnRound(Session.Rungs, LastFixed(Session)), LiveTexts.TurnedRound);
+
+    public void OneMoreKey()
+    {
+        LadderExtension longer = LadderEdit.OneMoreKey(
+            Session.Step!.Exercise,
+            Session.Warmup.Choir.Parts,
+            Session.Step.Plan.Keys,
+            Session.Rungs,
+            LastFixed(Session));
+        if (longer.BeyondExtreme.Count > 0 && !Session.WarnedBeyondExtreme)
+        {
+            turn.Session = Session with { WarnedBeyondExtreme = true };
+            turn.Tell(LiveTexts.BeyondExtreme(longer.Warning));
+            return;
+        }
+
+        Remake(longer.Rungs, LiveTexts.OneMoreKey);
+    }
+
+    /// <summary>Turning round needs a key behind the last one that stands.</summary>
+    public static bool CanTurn(LiveSession session) => LadderEdit.TurnRound(session.Rungs, LastFixed(session)).Count > LastFixed(session) + 1;
+
+    private static int LastFixed(LiveSession session) => session.RungIndex + (session.NextKeyCued ? 1 : 0);
+
+    private void Remake(IReadOnlyList<Rung> rungs, string why)
+    {
+        turn.Session = Session with { Rungs = rungs, WarnedBeyondExtreme = false };
+        turn.Record(new LadderChanged(Session.StepIndex, LastFixed(Session), SessionKeys.Of(rungs), why));
+    }
+}

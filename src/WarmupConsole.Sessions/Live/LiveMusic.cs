@@ -1,0 +1,24 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
+using WarmupConsole.Sessions.Planning;
+
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>What the piano plays for a session.</summary>
+internal static class LiveMusic
+{
+    /// <summary>The tonic chord of the present rung, from beat 0 of its cue.</summary>
+    public static IReadOnlyList<ScoreNote> Tonic(LiveSession session) =>
+        CueChords.Tonic(session.Rung!, session.Step!.Exercise, StepTiming.Cue);
+
+    /// <summary>The cue chords that lead from the present rung to the next, from beat 0 of the breath.</summary>
+    public static IReadOnlyList<ScoreNote> ToNextKey(LiveSession session) => CueChords.ToNextKey(
+        session.Rung!,
+        session.NextRung!,
+        session.Step!.Exercise,
+        Beats.FromBeats(session.Step.Plan.BreathBeats));
+
+    /// <summary>The exercise in the key of a rung, from its first beat.</summary>
+    public static IReadOnlyList<ScoreNote> Rung(LiveSession session, Rung rung) => Accompaniment.For(session.Step!.Exercise, rung);
+}

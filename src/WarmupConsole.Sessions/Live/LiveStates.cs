@@ -1,0 +1,229 @@
+using Stateless;
+using Stateless.Graph;
+using WarmupConsole.Music.Rhythm;
+
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>
+/// The table of states and transitions. The state itself lives in the session of the turn; so one table, made once for a thread,
+/// serves every session (making it costs more than everything it does).
+/// </summary>
+internal sealed class LiveStates
+{
+    private static readonly LiveState[] KeyStates = [LiveState.Cue, LiveState.CountIn, LiveState.Rung, LiveState.Breath, LiveState.Wait];
+
+    [ThreadStatic]
+    private static LiveStates? ofThread;
+
+    private readonly StateMachine<LiveState, LiveTrigger> machine;
+    private readonly LiveTurn turn = new();
+    private readonly LiveHolds holds;
+    private readonly LiveTempo tempo;
+    private readonly LiveLadder ladder;
+    private readonly RungLeading rungs;
+    private readonly StepLeading steps;
+
+    private LiveStates(LiveSession first)
+    {
+        turn.Begin(first, default);
+        holds = new(turn);
+        tempo = new(turn);
+        ladder = new(turn);
+        rungs = new(turn, holds);
+        steps = new(turn, holds);
+        machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
+        ConfigureReady();
+        ConfigureIntroduce();
+        foreach (LiveState state in KeyStates)
+        {
+            ConfigureKeys(state);
+        }
+
+        ConfigureCourseOfKeys();
+        ConfigurePhase();
+        ConfigureFinished();
+    }
+
+    public LiveTurn Turn => turn;
+
+    /// <summary>The table, set to a session at a moment.</summary>
+    public static LiveStates At(LiveSession session, Moment now)
+    {
+        LiveStates states = ofThread ??= new(session);
+        states.turn.Begin(session, now);
+        return states;
+    }
+
+    /// <summary>Lets everything happen, in order, that was due up to a moment; however late the caller is, beats stay where they were.</summary>
+    public void Advance(Moment now)
+    {
+        while (turn.Session.NextWake is { } due && due <= now)
+        {
+            turn.Now = due;
+            machine.Fire(turn.Session.CueAt is null ? LiveTrigger.TimeElapsed : LiveTrigger.CueDue);
+        }
+
+        turn.Now = now;
+    }
+
+    public void Fire(LiveAction action) => machine.Fire((LiveTrigger)action);
+
+    /// <summary>Why an action would do nothing, or null when it would act.</summary>
+    public string? WhyNot(LiveAction action)
+    {
+        if (machine.CanFire((LiveTrigger)action, out ICollection<string>? unmet))
+        {
+            return null;
+        }
+
+        return turn.Session is { State: LiveState.Introduce, Step: null } ? LiveTexts.NoPlan
+            : unmet is { Count: > 0 } ? LiveGuards.RefusalFor(unmet.Last())
+            : LiveTexts.NotIn(turn.Session.State, action);
+    }
+
+    /// <summary>The moves between states; what stays in a state would only cover them up.</summary>
+    public string Graph() => string.Join('\n', MermaidGraph.Format(machine.GetInfo()).ReplaceLineEndings("\n").Split('\n').Where(line => !Stays(line)));
+
+    private void ConfigureReady()
+    {
+        To(LiveState.Ready, LiveTrigger.GoOn, LiveState.Introduce);
+        To(LiveState.Ready, LiveTrigger.End, LiveState.Finished);
+        Stay(LiveState.Ready, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        Stay(LiveState.Ready, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+        machine.Configure(LiveState.Ready)
+            .Ignore(LiveTrigger.TimeElapsed)
+            .Ignore(LiveTrigger.CueDue);
+    }
+
+    private void ConfigureIntroduce()
+    {
+        const LiveState state = LiveState.Introduce;
+        ConfigureStepChanges(state);
+        Stay(state, LiveTrigger.GoOn, LiveGuards.Held, holds.Release);
+        To(state, LiveTrigger.GoOn, LiveState.Cue, LiveGuards.NotHeld, LiveGuards.HasKeys);
+        To(state, LiveTrigger.GoOn, LiveState.Phase, LiveGuards.NotHeld, LiveGuards.HasPhases);
+        To(state, LiveTrigger.GoOn, LiveState.Introduce, LiveGuards.NotHeld, LiveGuards.HasNothing, LiveGuards.NextStep);
+        To(state, LiveTrigger.GoOn, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.HasNothing, LiveGuards.LastStep);
+        Stay(state, LiveTrigger.Pause, LiveGuards.Held, holds.Release);
+        Stay(state, LiveTrigger.Pause, LiveGuards.NotHeld, holds.Pause);
+        Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+        machine.Configure(state)
+            .OnEntry(steps.Introduce)
+            .Ignore(LiveTrigger.TimeElapsed)
+            .Ignore(LiveTrigger.CueDue);
+    }
+
+    private void ConfigureKeys(LiveState state)
+    {
+        ConfigureStepChanges(state);
+        To(state, LiveTrigger.GoOn, LiveState.Cue, LiveGuards.Held);
+        To(state, LiveTrigger.Pause, LiveState.Cue, LiveGuards.Paused);
+        Stay(state, LiveTrigger.Pause, LiveGuards.NotPaused, holds.Pause);
+        To(state, LiveTrigger.Repeat, LiveState.Cue);
+        Stay(state, LiveTrigger.TurnRound, LiveGuards.CanTurn, ladder.TurnRound);
+        Stay(state, LiveTrigger.OneMoreKey, LiveGuards.Always, ladder.OneMoreKey);
+        if (state != LiveState.Wait)
+        {
+            Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+            IgnoreIfHeld(state, LiveTrigger.TimeElapsed);
+        }
+
+        if (state != LiveState.Rung)
+        {
+            machine.Configure(state).Ignore(LiveTrigger.CueDue);
+        }
+    }
+
+    private void ConfigureCourseOfKeys()
+    {
+        machine.Configure(LiveState.Cue).OnEntry(rungs.Cue);
+        machine.Configure(LiveState.CountIn).OnEntry(rungs.CountIn);
+        machine.Configure(LiveState.Rung).OnEntry(rungs.Start).OnExit(rungs.Leave);
+        machine.Configure(LiveState.Breath).OnEntry(rungs.Breathe);
+        machine.Configure(LiveState.Wait).OnEntry(rungs.Wait);
+        To(LiveState.Cue, LiveTrigger.TimeElapsed, LiveState.CountIn, LiveGuards.NotHeld);
+        To(LiveState.CountIn, LiveTrigger.TimeElapsed, LiveState.Rung, LiveGuards.NotHeld);
+        To(LiveState.Rung, LiveTrigger.TimeElapsed, LiveState.Breath, LiveGuards.NotHeld, LiveGuards.NextKey, LiveGuards.Rolls);
+        To(LiveState.Rung, LiveTrigger.TimeElapsed, LiveState.Wait, LiveGuards.NotHeld, LiveGuards.NextKey, LiveGuards.Waits);
+        To(LiveState.Rung, LiveTrigger.TimeElapsed, LiveState.Introduce, LiveGuards.NotHeld, LiveGuards.LastKey, LiveGuards.NextStep);
+        To(LiveState.Rung, LiveTrigger.TimeElapsed, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.LastKey, LiveGuards.LastStep);
+        To(LiveState.Breath, LiveTrigger.TimeElapsed, LiveState.Rung, LiveGuards.NotHeld);
+        IgnoreIfHeld(LiveState.Rung, LiveTrigger.CueDue);
+        Stay(LiveState.Rung, LiveTrigger.CueDue, LiveGuards.NotHeld, rungs.CueNextKey);
+        ConfigureWait();
+    }
+
+    private void ConfigureWait()
+    {
+        foreach (LiveTrigger trigger in new[] { LiveTrigger.GoOn, LiveTrigger.RollOrWait })
+        {
+            To(LiveState.Wait, trigger, LiveState.Breath, LiveGuards.NotHeld, LiveGuards.SameTempo);
+            To(LiveState.Wait, trigger, LiveState.Cue, LiveGuards.NotHeld, LiveGuards.NewTempo);
+        }
+
+        Stay(LiveState.Wait, LiveTrigger.RollOrWait, LiveGuards.Held, RollOrWait);
+        machine.Configure(LiveState.Wait).Ignore(LiveTrigger.TimeElapsed);
+    }
+
+    private void ConfigurePhase()
+    {
+        const LiveState state = LiveState.Phase;
+        ConfigureStepChanges(state);
+        foreach (LiveTrigger trigger in new[] { LiveTrigger.GoOn, LiveTrigger.TimeElapsed })
+        {
+            To(state, trigger, LiveState.Phase, LiveGuards.NotHeld, LiveGuards.NextPhase);
+            To(state, trigger, LiveState.Introduce, LiveGuards.NotHeld, LiveGuards.LastPhase, LiveGuards.NextStep);
+            To(state, trigger, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.LastPhase, LiveGuards.LastStep);
+        }
+
+        To(state, LiveTrigger.GoOn, LiveState.Phase, LiveGuards.Held);
+        IgnoreIfHeld(state, LiveTrigger.TimeElapsed);
+        To(state, LiveTrigger.Pause, LiveState.Phase, LiveGuards.Paused);
+        Stay(state, LiveTrigger.Pause, LiveGuards.NotPaused, holds.Pause);
+        To(state, LiveTrigger.Repeat, LiveState.Phase);
+        Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+        machine.Configure(state)
+            .OnEntry(steps.Phase)
+            .Ignore(LiveTrigger.CueDue);
+    }
+
+    private void ConfigureFinished()
+    {
+        Stay(LiveState.Finished, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        machine.Configure(LiveState.Finished)
+            .OnEntry(steps.Finish)
+            .Ignore(LiveTrigger.TimeElapsed)
+            .Ignore(LiveTrigger.CueDue);
+    }
+
+    /// <summary>What is the same in every state in which a step is introduced or led.</summary>
+    private void ConfigureStepChanges(LiveState state)
+    {
+        To(state, LiveTrigger.StepBack, LiveState.Introduce, LiveGuards.PreviousStep);
+        To(state, LiveTrigger.StepOn, LiveState.Introduce, LiveGuards.NextStep);
+        To(state, LiveTrigger.End, LiveState.Finished);
+        Stay(state, LiveTrigger.Faster, LiveGuards.CanGoFaster, tempo.Faster);
+        Stay(state, LiveTrigger.Slower, LiveGuards.CanGoSlower, tempo.Slower);
+        Stay(state, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+    }
+
+    private void To(LiveState from, LiveTrigger trigger, LiveState to, params LiveGuard[] guards)
+    {
+        Tuple<Func<bool>, string>[] conditions = [.. guards.Select(Condition)];
+        _ = from == to
+            ? machine.Configure(from).PermitReentryIf(trigger, conditions)
+            : machine.Configure(from).PermitIf(trigger, to, conditions);
+    }
+
+    private void Stay(LiveState state, LiveTrigger trigger, LiveGuard guard, Action action) =>
+        machine.Configure(state).InternalTransitionIf(trigger, _ => guard.Holds(turn.Session), action, guard.Words);
+
+    private void IgnoreIfHeld(LiveState state, LiveTrigger trigger) =>
+        machine.Configure(state).IgnoreIf(trigger, Condition(LiveGuards.Held));
+
+    private Tuple<Func<bool>, string> Condition(LiveGuard guard) => new(() => guard.Holds(turn.Session), guard.Words);
+
+    private static bool Stays(string line) => line.Trim().Split(' ') is [var from, "-->", var to, ":", _, .. var rest] && from == to && !rest.Contains("/");
+
+    private void RollOrWait() => turn.Session = turn.Session with { Rolling = !turn.Session.Rolling };
+}

@@ -1,0 +1,46 @@
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>All that the live machine says to a director. Keys are named by what they do: the screen knows which ones they are.</summary>
+internal static class LiveTexts
+{
+    public const string NotStarted = "The warm-up has not started; go on starts it.";
+    public const string Over = "The warm-up is over; marks can still be typed.";
+    public const string NoPlan = "There is no plan to lead; marks can be typed, and end closes the session.";
+    public const string NothingSungYet = "Nothing was led in this step yet; go on begins it.";
+    public const string KeysNotBegun = "The keys have not begun; go on leads in to the first.";
+    public const string NoKeys = "This step has no keys.";
+    public const string MusicRuns = "The music runs; silence or pause stops it.";
+    public const string IsHeld = "It is held; go on leads in again.";
+    public const string IsNotPaused = "It is not paused.";
+    public const string Waits = "It waits at every key; go on leads to the next.";
+    public const string LastStep = "This is the last step; end closes the warm-up.";
+    public const string NotLastStep = "Another step follows.";
+    public const string FirstStep = "This is the first step.";
+    public const string LastKey = "This is the last key.";
+    public const string NotLastKey = "Another key follows.";
+    public const string LastPhase = "This is the last phase.";
+    public const string NotLastPhase = "Another phase follows.";
+    public const string Quickest = "This is the quickest tempo, of 20 to 300 bpm.";
+    public const string Slowest = "This is the slowest tempo, of 20 to 300 bpm.";
+    public const string NothingToTurnTo = "There is no key behind this one to turn back to.";
+    public const string NoMark = "There is no mark to take back or move.";
+    public const string FirstRung = "This mark already belongs to the first key of its step.";
+    public const string TurnedRound = "turned round";
+    public const string OneMoreKey = "one more key";
+
+    public static string Skipped(string title, string reason) => $"{title} was passed over: {reason}";
+
+    public static string NothingToLead => "it has nothing to sing or count.";
+
+    public static string BeyondExtreme(string warning) => $"{warning} Press one more key again to sing it all the same.";
+
+    /// <summary>Why an action that no transition knows does nothing in a state.</summary>
+    public static string NotIn(LiveState state, LiveAction action) => (state, action) switch
+    {
+        (LiveState.Ready, _) => NotStarted,
+        (LiveState.Finished, _) => Over,
+        (LiveState.Phase, _) => NoKeys,
+        (_, LiveAction.OneMoreKey or LiveAction.TurnRound) => KeysNotBegun,
+        _ => NothingSungYet,
+    };
+}

@@ -1,0 +1,24 @@
+namespace WarmupConsole.Sessions.Live;
+
+/// <summary>What drives the machine: the director's actions, and time.</summary>
+internal enum LiveTrigger
+{
+    GoOn = LiveAction.GoOn,
+    Silence = LiveAction.Silence,
+    Pause = LiveAction.Pause,
+    Repeat = LiveAction.Repeat,
+    StepBack = LiveAction.StepBack,
+    StepOn = LiveAction.StepOn,
+    OneMoreKey = LiveAction.OneMoreKey,
+    TurnRound = LiveAction.TurnRound,
+    Faster = LiveAction.Faster,
+    Slower = LiveAction.Slower,
+    RollOrWait = LiveAction.RollOrWait,
+    End = LiveAction.End,
+
+    /// <summary>The beats of the present state are over.</summary>
+    TimeElapsed,
+
+    /// <summary>The cue chords to the next key are due at the player.</summary>
+    CueDue,
+}

@@ -1,0 +1,44 @@
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Choirs;
+
+namespace WarmupConsole.Sessions.Marks;
+
+/// <summary>A mark in words, so that the director sees at a glance how it was understood.</summary>
+public static class MarkWords
+{
+    /// <summary>
+    /// "altos flat in E", "tenors and basses sharp on A♭3 (in D♭)", or "noted: ..." for a free note. The key is the one named, else the
+    /// anchor's. Control characters of the typed text are left out.
+    /// </summary>
+    public static string Echo(MarkContent content, MarkAnchor anchor, Choir choir)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        ArgumentNullException.ThrowIfNull(anchor);
+        ArgumentNullException.ThrowIfNull(choir);
+        if (content.KindId is not { } kind)
+        {
+            return "noted: " + MarkText.Clean(content.Raw);
+        }
+
+        return Sentence(choir, content.PartIds, kind, Where(content.Pitch, content.Place, content.Key ?? anchor.Tonic));
+    }
+
+    /// <summary>Who was what, and where: "altos flat in E". The last argument may be empty.</summary>
+    internal static string Sentence(Choir choir, IReadOnlyList<string> partIds, string kindId, string where)
+    {
+        string kind = MarkText.Clean(MarkKindData.Find(choir, kindId)?.Words ?? kindId);
+        return $"{PartNames.Sentence(choir, partIds)} {kind} {where}".TrimEnd();
+    }
+
+    /// <summary>"on A♭3 (in D♭)", "coming down in E", "in E", or empty when nothing is known.</summary>
+    internal static string Where(Pitch? pitch, string place, Pitch? key)
+    {
+        string inKey = key is { } tonic ? "in " + tonic.Name : "";
+        string[] words = [
+            pitch is { } at ? $"on {at}" : "",
+            .. place.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(PlaceData.InSentence),
+            pitch is null || inKey.Length == 0 ? inKey : $"({inKey})",
+        ];
+        return string.Join(' ', words.Where(word => word.Length > 0));
+    }
+}

@@ -1,0 +1,24 @@
+namespace WarmupConsole.Sessions.Marks;
+
+/// <summary>A place in a line of words, moved on by whoever understood the next ones.</summary>
+internal sealed class WordCursor(IReadOnlyList<string> words)
+{
+    internal int Position { get; set; }
+
+    internal int Left => words.Count - Position;
+
+    /// <summary>The next word, or empty at the end.</summary>
+    internal string Next => Left > 0 ? words[Position] : "";
+
+    internal string Peek(int length) => string.Join(' ', words.Skip(Position).Take(length));
+
+    internal string Take() => words[Position++];
+
+    /// <summary>Moves past the next word when it is one of these.</summary>
+    internal bool TryTake(params ReadOnlySpan<string> any)
+    {
+        bool found = Left > 0 && any.Contains(Next);
+        Position += found ? 1 : 0;
+        return found;
+    }
+}

@@ -1,0 +1,74 @@
+using WarmupConsole.Music.Exercises;
+
+namespace WarmupConsole.Sessions.Planning.Next;
+
+/// <summary>Gives every need a step whose ladder comes to it from both sides.</summary>
+internal static class Answers
+{
+    /// <summary>Kinds that ask for relief: they are answered on half-closed sounds first, which are easier on the voice.</summary>
+    private static readonly string[] Tiring = ["strained", "pressed", "tired"];
+
+    private static readonly Stage[] ReliefFirst = [Stage.Humming, Stage.LipTrill, Stage.Slide, Stage.Sung];
+    private static readonly Stage[] SungFirst = [Stage.Sung, Stage.Slide, Stage.LipTrill, Stage.Humming];
+
+    internal static Draft Give(Draft draft, IReadOnlyList<Need> needs, List<string> unmet)
+    {
+        foreach (Need need in needs)
+        {
+            if (need.Tonic is null && need.Pitch is null)
+            {
+                unmet.Add(NextPlanTexts.NoKeyFor(need));
+            }
+            else if (Answered(draft, need) is { } answered)
+            {
+                draft = answered;
+            }
+            else
+            {
+                unmet.Add(NextPlanTexts.NoStepFor(need));
+            }
+        }
+
+        return draft;
+    }
+
+    private static Draft? Answered(Draft draft, Need need)
+    {
+        int errors = draft.Errors();
+        return Tries(draft, need).FirstOrDefault(tried => tried.Errors() <= errors);
+    }
+
+    /// <summary>A step that answers another need already, then the other steps of fitting stages, then a new step; lazily, the best first.</summary>
+    private static IEnumerable<Draft> Tries(Draft draft, Need need)
+    {
+        int[] steps = [.. StepsFor(draft, need)];
+        IEnumerable<Draft> shared = steps.Where(index => draft.Steps[index].Answers.Count > 0).SelectMany(index => Change(draft, index, need, Approach.Stretch));
+        IEnumerable<Draft> shaped = steps.Where(index => draft.Steps[index].Answers.Count == 0).SelectMany(index => Change(draft, index, need, Approach.Shape));
+        return shared.Concat(shaped).Concat(Added(draft, need));
+    }
+
+    private static IEnumerable<int> StepsFor(Draft draft, Need need) =>
+        from index in Enumerable.Range(0, draft.Steps.Count)
+        let rank = Array.IndexOf(StagesFor(need), draft.ExerciseOf(index).Stage)
+        where rank >= 0
+        orderby rank, draft.ExerciseOf(index).Id == need.ExerciseId ? 0 : 1, index
+        select index;
+
+    private static IEnumerable<Draft> Change(Draft draft, int index, Need need, Func<Draft, PlanStep, Need, IEnumerable<PlanStep>> approach)
+    {
+        DraftStep old = draft.Steps[index];
+        return approach(draft, old.Step, need).Select(step => draft.With(index, Answering(old with { Step = step }, need)));
+    }
+
+    private static IEnumerable<Draft> Added(Draft draft, Need need) =>
+        from stage in StagesFor(need)
+        from exercise in draft.Exercises.Values.OrderBy(exercise => exercise.Id, StringComparer.Ordinal)
+        where exercise.Stage == stage && !draft.Uses(exercise.Id)
+        from step in Approach.Shape(draft, new() { ExerciseId = exercise.Id }, need)
+        select draft.Insert(Answering(new(step, null, []), need));
+
+    private static DraftStep Answering(DraftStep step, Need need) =>
+        (step with { Answers = [.. step.Answers, need] }).Because(NextPlanTexts.Answers(need), step.Answers.Count == 0);
+
+    private static Stage[] StagesFor(Need need) => Tiring.Contains(need.Kind) ? ReliefFirst : SungFirst;
+}

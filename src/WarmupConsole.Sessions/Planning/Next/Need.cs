@@ -1,0 +1,42 @@
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Review;
+
+namespace WarmupConsole.Sessions.Planning.Next;
+
+/// <summary>What one part needs work on.</summary>
+/// <param name="Part">Id of the part.</param>
+/// <param name="Kind">Id of the kind of mark.</param>
+/// <param name="Tonic">Tonic of the key it was heard in, or null in a step without keys.</param>
+/// <param name="Pitch">The sounding pitch when the marks say exactly one, else null: then the key is meant.</param>
+/// <param name="ExerciseId">The exercise it was last heard in, or empty.</param>
+/// <param name="Rungs">In how many rungs it was marked.</param>
+/// <param name="Words">"altos flat in E".</param>
+/// <param name="Date">When it was heard.</param>
+internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch, string ExerciseId, int Rungs, string Words, DateOnly Date)
+{
+    /// <summary>All needs of the last session, the most often marked first, then in the order in which they were marked.</summary>
+    internal static IReadOnlyList<Need> AllIn(NextPlanInput input) => input.Review is not { } review
+        ? []
+        :
+        [
+            .. review.Marks.Where(mark => mark is { Kind: not null, IsPraise: false, Part.Length: > 0 })
+                .GroupBy(mark => (mark.Part, mark.Kind, Pitch: OnlyPitch(mark)?.Midi, Key: OnlyPitch(mark) is null ? mark.Key?.Name : null))
+                .Select(marks => Of([.. marks], input.Choir, review))
+                .OrderByDescending(need => need.Rungs),
+        ];
+
+    private static Need Of(ReviewMark[] marks, Choir choir, SessionReview review)
+    {
+        ReviewMark last = marks[^1];
+        Pitch? pitch = OnlyPitch(last);
+        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(pitch, "", pitch is null ? last.Key : null));
+        Pitch? tonic = review.Rungs.LastOrDefault(rung => rung.Step == last.Step && rung.Rung == last.Rung)?.Tonic ?? last.Key;
+        string exercise = review.Steps.FirstOrDefault(step => step.Step == last.Step)?.ExerciseId ?? "";
+        int rungs = marks.Select(mark => (mark.Step, mark.Rung)).Distinct().Count();
+        return new(last.Part, last.Kind!, tonic, pitch, exercise, rungs, words, DateOnly.FromDateTime(review.Start.DateTime));
+    }
+
+    private static Pitch? OnlyPitch(ReviewMark mark) => mark.Pitches.Count == 1 ? mark.Pitches[0] : null;
+}

@@ -1,0 +1,23 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Review;
+
+namespace WarmupConsole.Sessions.Planning.Next;
+
+/// <summary>What the next plan is made from.</summary>
+public sealed record NextPlanInput
+{
+    public required Choir Choir { get; init; }
+
+    /// <summary>The plan that is carried on.</summary>
+    public required Plan Last { get; init; }
+
+    /// <summary>The catalogue and the director's own exercises, by id; every exercise of the last plan is among them.</summary>
+    public required IReadOnlyDictionary<string, Exercise> Exercises { get; init; }
+
+    /// <summary>The last session looked back on, or null when none was logged.</summary>
+    public SessionReview? Review { get; init; }
+
+    /// <summary>The day that the new plan is for.</summary>
+    public required DateOnly Date { get; init; }
+}

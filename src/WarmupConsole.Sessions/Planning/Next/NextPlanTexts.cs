@@ -1,0 +1,36 @@
+using System.Globalization;
+using WarmupConsole.Music.Exercises;
+
+namespace WarmupConsole.Sessions.Planning.Next;
+
+/// <summary>Every sentence of a proposed plan: reasons, differences, and what could not be met.</summary>
+internal static class NextPlanTexts
+{
+    internal static string UnknownExercise(string id) =>
+        $"The last plan uses the exercise '{id}', which is neither in the catalogue nor among the choir's own: add it to exercises/ or take it out of the plan.";
+
+    /// <summary>"altos flat in E on 2 rungs, 16 February 2027: ..."; the ladder is what answers it.</summary>
+    internal static string Answers(Need need) => $"{Evidence(need)}: this ladder comes to it from below and from above";
+
+    internal static string NoStepFor(Need need) =>
+        $"{Evidence(need)}: no step could be found whose keys come to it from below and from above; plan one by hand.";
+
+    internal static string NoKeyFor(Need need) => $"{Evidence(need)}: it belongs to no key, so no ladder answers it; think of it when you choose the step.";
+
+    internal static string InsteadOf(Exercise old) => $"instead of {old.Title}, for variety with the same purpose";
+
+    internal static string TooFewChanges(int changed) =>
+        $"Only {Count(changed, "exercise")} could be exchanged for variety: the catalogue has no other ones for these stages.";
+
+    internal static string Trimmed(int minutes) => $"shortened to keep the {minutes} minutes";
+
+    internal static string Extended(int minutes) => $"lengthened to fill the {minutes} minutes";
+
+    internal static string OffMinutes(TimeSpan planned, int minutes) =>
+        $"The steps take {PlanTexts.Clock(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
+
+    private static string Evidence(Need need) =>
+        string.Create(CultureInfo.InvariantCulture, $"{need.Words} on {Count(need.Rungs, "rung")}, {need.Date:d MMMM yyyy}");
+
+    private static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
+}

@@ -1,0 +1,18 @@
+namespace WarmupConsole.Sessions.Planning.Rules;
+
+/// <summary>No part is asked to sing beyond its extreme range.</summary>
+internal sealed class BeyondExtremeRule : IPlanRule
+{
+    public string Name => "beyond-extreme";
+
+    public IEnumerable<PlanRemark> Check(Warmup warmup)
+    {
+        foreach ((int index, WarmupStep step) in warmup.Steps.Index())
+        {
+            if (step.Ladder.Rungs.FirstNote((range, note) => !range.Extreme.Contains(note.Midi)) is var (rung, part, note))
+            {
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.BeyondExtreme(index, step.Exercise, part, rung.Tonic, note));
+            }
+        }
+    }
+}

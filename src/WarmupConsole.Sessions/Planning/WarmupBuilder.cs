@@ -1,0 +1,36 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Choirs;
+
+namespace WarmupConsole.Sessions.Planning;
+
+/// <summary>Makes a plan ready for a choir: exercises found, tempos settled, ladders built, times reckoned.</summary>
+public static class WarmupBuilder
+{
+    /// <param name="choir">Who sings.</param>
+    /// <param name="plan">The order; its exercises were checked to exist when it was read.</param>
+    /// <param name="exercises">By id.</param>
+    /// <exception cref="KeyNotFoundException">The plan names an exercise that is not among them.</exception>
+    public static Warmup Build(Choir choir, Plan plan, IReadOnlyDictionary<string, Exercise> exercises)
+    {
+        ArgumentNullException.ThrowIfNull(choir);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(exercises);
+        return new(choir, plan, [.. plan.Steps.Select(step => Step(choir, step, exercises[step.ExerciseId]))]);
+    }
+
+    private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
+    {
+        Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;
+        KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys) : new([], []);
+        int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
+        int rounds = exercise.IsSung ? 0 : plan.Rounds ?? exercise.Rounds;
+        return new(plan, exercise, tempo, ladder, talk, rounds, Planned(ladder));
+
+        // A step in which no key fits is passed over while it runs, and takes no time.
+        TimeSpan Planned(KeyLadder keys) => exercise.IsSung && keys.Rungs.Count == 0
+            ? TimeSpan.Zero
+            : StepTiming.Step(exercise, tempo, talk, keys.Rungs.Count, rounds, plan.BreathBeats);
+    }
+}

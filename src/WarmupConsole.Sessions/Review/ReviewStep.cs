@@ -1,0 +1,11 @@
+namespace WarmupConsole.Sessions.Review;
+
+/// <summary>One step as it really went; a step that was led twice is counted together.</summary>
+/// <param name="Step">Index in the plan, from 0.</param>
+/// <param name="ExerciseId">The exercise.</param>
+/// <param name="Title">Its title, or the id when the exercise is unknown.</param>
+/// <param name="Spent">All time from its introduction to the next step, holds included.</param>
+/// <param name="Talk">The part of it before the first sound or the first phase.</param>
+/// <param name="Rungs">Rungs sung to the end.</param>
+/// <param name="Rounds">Rounds begun of a body or breathing exercise.</param>
+public sealed record ReviewStep(int Step, string ExerciseId, string Title, TimeSpan Spent, TimeSpan Talk, int Rungs, int Rounds);

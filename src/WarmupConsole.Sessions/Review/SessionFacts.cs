@@ -1,0 +1,73 @@
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+
+namespace WarmupConsole.Sessions.Review;
+
+/// <summary>
+/// Where a run is, as its log tells it. Folding the events of a run gives the facts that the running session shows, at any moment:
+/// so a run that was cut off goes on where it was.
+/// </summary>
+public sealed record SessionFacts
+{
+    /// <summary>Nothing has happened.</summary>
+    public static SessionFacts None { get; } = new();
+
+    /// <summary>True once a step was introduced.</summary>
+    public bool HasBegun { get; init; }
+
+    /// <summary>True once the warm-up was finished or ended.</summary>
+    public bool HasEnded { get; init; }
+
+    /// <summary>Index of the step, from 0.</summary>
+    public int StepIndex { get; init; }
+
+    /// <summary>Index of the rung led in to, sung, or just sung, from 0.</summary>
+    public int RungIndex { get; init; }
+
+    /// <summary>The step's ladder as it is now: MIDI numbers of the tonics.</summary>
+    public IReadOnlyList<int> Keys { get; init; } = [];
+
+    /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step.</summary>
+    public int MilliBpm { get; init; }
+
+    public Hold Hold { get; init; }
+
+    /// <summary>In the order in which they were made, without those taken back.</summary>
+    public IReadOnlyList<MarkFact> Marks { get; init; } = [];
+
+    /// <summary>The id the next mark gets; ids of marks taken back are not used again.</summary>
+    public int NextMarkId { get; init; } = 1;
+
+    /// <summary>The facts after all these events, in order.</summary>
+    public static SessionFacts Fold(IEnumerable<SessionEvent> events) => events.Aggregate(None, (facts, happened) => facts.After(happened));
+
+    /// <summary>The facts after one more event; kinds that change none of them are passed over.</summary>
+    public SessionFacts After(SessionEvent happened) => happened switch
+    {
+        MarkMade or MarkUndone or MarkMoved => AfterMark(happened),
+        StepStarted step => this with { HasBegun = true, StepIndex = step.Step, RungIndex = 0, Keys = step.Keys },
+        LeadInStarted leadIn => this with { RungIndex = leadIn.Rung },
+        RungStarted rung => this with { RungIndex = rung.Rung },
+        LadderChanged ladder => this with { Keys = ladder.Keys },
+        TimelineChanged timeline => this with { MilliBpm = timeline.MilliBpm },
+        HoldChanged hold => this with { Hold = HoldText.Read(hold.Hold) },
+        RunResumed resumed => this with { StepIndex = resumed.Step, RungIndex = resumed.Rung, Hold = Hold.None },
+        RunEnded => this with { HasEnded = true },
+        _ => this,
+    };
+
+    private SessionFacts AfterMark(SessionEvent happened) => happened switch
+    {
+        MarkMade made => this with
+        {
+            Marks = [.. Marks, new(made.Id, made.Step, made.Rung, made.Raw, made.Nanoseconds)],
+            NextMarkId = made.Id + 1,
+        },
+        MarkUndone undone => this with { Marks = [.. Marks.Where(mark => mark.Id != undone.Id)] },
+        MarkMoved moved => this with
+        {
+            Marks = [.. Marks.Select(mark => mark.Id == moved.Id ? mark with { Step = moved.Step, Rung = moved.Rung } : mark)],
+        },
+        _ => this,
+    };
+}

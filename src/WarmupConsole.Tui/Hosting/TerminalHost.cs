@@ -1,0 +1,31 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using WarmupConsole.Tui.Presentation;
+using WarmupConsole.Tui.Screens;
+
+namespace WarmupConsole.Tui.Hosting;
+
+/// <summary>Runs a window on the terminal and gives the terminal back, whatever happens.</summary>
+public static class TerminalHost
+{
+    /// <summary>Exit code when there is no terminal.</summary>
+    public const int NoTerminal = 2;
+
+    /// <summary>False when input or output is redirected and no terminal can be opened: the screen library would wait for ever then.</summary>
+    public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
+
+    /// <param name="build">Makes the window once the terminal is ready.</param>
+    /// <param name="save">Silences and saves; may be called twice and from any thread.</param>
+    /// <returns>0; 2 without a terminal; 70 after an error of the program; 128 and the signal's number after a signal.</returns>
+    public static int Run(Func<IApplication, ConsoleWindow> build, Action save)
+    {
+        if (!HasTerminal)
+        {
+            Console.Error.WriteLine(ScreenTexts.NoTerminal);
+            return NoTerminal;
+        }
+
+        using GuardedRun run = new(save);
+        return run.Run(build);
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text;
+
+namespace WarmupConsole.Tui.Keys;
+
+/// <summary>docs/keys.md, written from the key table.</summary>
+public static class KeysPage
+{
+    public static string Markdown()
+    {
+        StringBuilder page = new("# Keys\n\nThis page is written by the program from its key table.\n\n");
+        page.Append("Letters write, other keys drive: a letter typed while the warm-up runs opens the mark line and is its first letter.\n");
+        page.Append("While the line is open every printing key writes; Tab, the arrows and the Ctrl keys still drive.\n\n");
+        Section(page, "At all times", LineUse.Always);
+        Section(page, "While the mark line is closed", LineUse.WhenClosed);
+        Section(page, "While the mark line is open", LineUse.WhenOpen);
+        page.Append("Other keys do nothing. Function keys, Page keys and Esc are not needed, and no key without Ctrl ends the program.\n");
+        return page.ToString();
+    }
+
+    private static void Section(StringBuilder page, string title, LineUse use)
+    {
+        page.Append("## ").Append(title).Append("\n\n| key | does | in words |\n|---|---|---|\n");
+        foreach (KeyRow row in KeyTable.Rows.Where(row => row.Use == use))
+        {
+            page.Append($"| {Strokes(row)} | {row.Brief} | {row.Words} |\n");
+        }
+
+        page.Append('\n');
+    }
+
+    /// <summary>The label; where several signs serve, all of them.</summary>
+    private static string Strokes(KeyRow row) =>
+        row.Strokes.Count > 1 ? string.Join(" or ", row.Strokes.Select(stroke => $"`{stroke}`")) : $"`{row.Label}`";
+}

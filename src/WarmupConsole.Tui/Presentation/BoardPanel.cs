@@ -1,0 +1,86 @@
+using WarmupConsole.Music.Ladders;
+
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>
+/// The range board: a column for each part, pitch upwards. Light shade is what a part can sing at all, denser shade what it
+/// sings with ease, the solid block what the present key asks of it (an outline when it rests), small letters the marks.
+/// </summary>
+internal static class BoardPanel
+{
+    private const int Axis = 3;
+    private const int WidestColumn = 12;
+
+    internal static void Draw(Pane pane, ScreenModel model)
+    {
+        if (model.Shown is not { } rung || pane.Height < 3)
+        {
+            return;
+        }
+
+        BoardScale scale = BoardScale.For(rung.Parts.Select(part => part.Part), pane.Height - 1);
+        int step = Math.Clamp((pane.Width - Axis) / rung.Parts.Count, 1, WidestColumn);
+        DrawAxis(pane, scale, Axis + (step * rung.Parts.Count));
+        for (int index = 0; index < rung.Parts.Count; index++)
+        {
+            Pane column = pane.Sub(Axis + (step * index), 0, step > 2 ? step - 1 : step, pane.Height);
+            DrawPart(column, scale, rung.Parts[index]);
+            BoardMarks.Draw(column, scale, model, rung.Parts[index]);
+        }
+    }
+
+    private static void DrawAxis(Pane pane, BoardScale scale, int width)
+    {
+        for (int row = 0; row < scale.Rows; row++)
+        {
+            if (scale.CIn(row) is { } c && !(row > 0 && scale.CIn(row - 1) == c))
+            {
+                pane.Sub(Axis, 0, width - Axis, pane.Height).Fill(row, "·", Ink.Faint);
+                pane.Write(0, row, ScreenTexts.Of("C{0}", (c / 12) - 1), Ink.Faint);
+            }
+        }
+    }
+
+    private static void DrawPart(Pane column, BoardScale scale, RungPart part)
+    {
+        for (int row = 0; row < scale.Rows; row++)
+        {
+            if (Glyph(scale, row, part) is { } glyph)
+            {
+                column.Fill(row, glyph.Text, glyph.Ink);
+            }
+        }
+
+        column.Write(0, scale.Rows, Name(part, column.Width), part.Sings ? Ink.Live : Ink.Faint);
+    }
+
+    private static Cell? Glyph(BoardScale scale, int row, RungPart part)
+    {
+        bool outline = scale.Meets(row, part.Span);
+        if (outline && part.Sings)
+        {
+            return new(Block(scale with { Rows = 2 * scale.Rows }, 2 * row, part), Ink.Live);
+        }
+
+        return (scale.Meets(row, part.Part.Range.Comfortable), scale.Meets(row, part.Part.Range.Extreme)) switch
+        {
+            (true, _) => new(outline ? "┊" : "▒", Ink.Range),
+            (false, true) => new(outline ? "┊" : "░", Ink.Range),
+            _ => outline ? new("┊", Ink.Faint) : null,
+        };
+    }
+
+    /// <summary>Half a row counts: a semitone up is then seen even on a small screen.</summary>
+    private static string Block(BoardScale halves, int upper, RungPart part) => (halves.Meets(upper, part.Span), halves.Meets(upper + 1, part.Span)) switch
+    {
+        (true, false) => "▀",
+        (false, true) => "▄",
+        _ => "█",
+    };
+
+    private static string Name(RungPart part, int columns)
+    {
+        string name = part.Part.Name;
+        return CellText.Columns(name) <= columns ? name : string.Concat(CellText.Split(name).Take(columns));
+    }
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using System.Text;
+using Terminal.Gui.Text;
+
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>Text cut into characters that may be shown. Names come from files, so nothing in them may steer the terminal.</summary>
+public static class CellText
+{
+    private const string Replacement = "\uFFFD";
+
+    /// <summary>The characters as a reader counts them; controls become a visible sign, invisible ones are left out.</summary>
+    public static IEnumerable<string> Split(string text)
+    {
+        for (int at = 0; at < text.Length;)
+        {
+            int length = StringInfo.GetNextTextElementLength(text, at);
+            string element = Harmless(text.Substring(at, length));
+            at += length;
+            if (element.Length > 0)
+            {
+                yield return element;
+            }
+        }
+    }
+
+    public static int Columns(string text) => Split(text).Sum(ColumnsOf);
+
+    public static int ColumnsOf(string element) => Math.Clamp(element.GetColumns(), 1, 2);
+
+    /// <summary>The text without anything that is not shown.</summary>
+    public static string Clean(string text) => string.Concat(Split(text));
+
+    /// <summary>Shortened with an ellipsis to so many columns.</summary>
+    public static string Fit(string text, int columns)
+    {
+        if (Columns(text) <= columns)
+        {
+            return text;
+        }
+
+        StringBuilder kept = new();
+        int used = 1;
+        foreach (string element in Split(text))
+        {
+            used += ColumnsOf(element);
+            if (used > columns)
+            {
+                break;
+            }
+
+            kept.Append(element);
+        }
+
+        return columns < 1 ? "" : kept.ToString().TrimEnd() + "…";
+    }
+
+    /// <summary>Broken between words into lines of so many columns; a longer word is cut.</summary>
+    public static IReadOnlyList<string> Wrap(string text, int columns)
+    {
+        List<string> lines = [];
+        string line = "";
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string longer = line.Length == 0 ? word : line + " " + word;
+            if (line.Length > 0 && Columns(longer) > columns)
+            {
+                lines.Add(line);
+                longer = word;
+            }
+
+            line = longer;
+        }
+
+        return line.Length == 0 ? lines : [.. lines, line];
+    }
+
+    private static string Harmless(string element)
+    {
+        StringBuilder kept = new();
+        foreach (Rune rune in element.EnumerateRunes())
+        {
+            kept.Append(Rune.GetUnicodeCategory(rune) switch
+            {
+                UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => Replacement,
+                UnicodeCategory.Format or UnicodeCategory.OtherNotAssigned => "",
+                _ => rune.ToString(),
+            });
+        }
+
+        return kept.ToString();
+    }
+}

@@ -1,0 +1,48 @@
+using WarmupConsole.Tui.Keys;
+
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>All keys on one page, from the key table; in sentences where there is room.</summary>
+internal static class HelpPage
+{
+    private const int LabelColumns = 8;
+    private const int BriefColumns = 16;
+    private const int RoomyRows = 14;
+
+    internal static void Draw(Pane body)
+    {
+        body.WriteFit(0, 0, ScreenTexts.HelpTitle, Ink.Key);
+        int row = 1;
+        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width).Concat(Legend(body)))
+        {
+            body.WriteFit(0, row++, line);
+        }
+
+        DrawKeys(body.From(row + (body.Height > RoomyRows ? 1 : 0)));
+    }
+
+    private static IReadOnlyList<string> Legend(Pane body) => body.Height > RoomyRows ? CellText.Wrap(ScreenTexts.BoardLegend, body.Width) : [];
+
+    private static void DrawKeys(Pane list)
+    {
+        bool inSentences = list.Height >= KeyTable.Rows.Count;
+        int columns = inSentences ? 1 : (KeyTable.Rows.Count + list.Height - 1) / Math.Max(1, list.Height);
+        for (int index = 0; index < KeyTable.Rows.Count; index++)
+        {
+            int perColumn = (KeyTable.Rows.Count + columns - 1) / columns;
+            int width = list.Width / columns;
+            DrawRow(list.Sub(index / perColumn * width, index % perColumn, width - 1, 1), KeyTable.Rows[index], inSentences);
+        }
+    }
+
+    private static void DrawRow(Pane row, KeyRow key, bool inSentences)
+    {
+        row.Write(0, 0, key.Label, Ink.Strong);
+        string note = key.Use == LineUse.WhenOpen ? $"{key.Brief} ({ScreenTexts.HelpLineOpen})" : key.Brief;
+        row.WriteFit(LabelColumns, 0, inSentences ? key.Brief : note);
+        if (inSentences)
+        {
+            row.WriteFit(LabelColumns + BriefColumns, 0, key.Words);
+        }
+    }
+}

@@ -1,0 +1,30 @@
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>The key in letters as large as there is room for.</summary>
+internal static class KeyPanel
+{
+    /// <summary>Widest usual key: all keys are drawn at the scale that this one needs, so that the letters do not jump in size.</summary>
+    private const string Widest = "A♯";
+
+    /// <summary>Draws, and returns what is left below.</summary>
+    internal static Pane Draw(Pane pane, ScreenModel model)
+    {
+        if (model.Shown is not { } rung)
+        {
+            return pane;
+        }
+
+        int rows = Math.Max(1, pane.Height - PartsPanel.Rows(model) - 1);
+        int scale = BlockLetters.ScaleFor(Widest, pane.Width, rows);
+        Pane room = pane.Sub(0, 0, Math.Max(BlockLetters.Columns(Widest, scale), pane.Width), Math.Max(1, BlockLetters.Rows(scale)));
+        int used = BlockLetters.Draw(room, rung.Tonic.Name, Ink.Key);
+        pane.WriteFit(0, used, Caption(model), Ink.Strong);
+        return pane.From(used + (pane.Height - used > PartsPanel.Rows(model) + 1 ? 2 : 1));
+    }
+
+    internal static string KeyName(ScreenModel model) =>
+        model.Shown is { } rung ? $"{rung.Tonic.Name} {MusicWords.Lower(rung.Mode)}" : "";
+
+    private static string Caption(ScreenModel model) => ScreenTexts.Of(
+        model.IsBetweenKeys ? ScreenTexts.NextKeyOf : ScreenTexts.KeyOf, KeyName(model), model.ShownIndex + 1, model.Session.Rungs.Count);
+}

@@ -1,0 +1,61 @@
+using WarmupConsole.Music.Ladders;
+
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>Who sings now, on which notes, and who rests; a change is announced one key ahead.</summary>
+internal static class PartsPanel
+{
+    /// <summary>Rows it would like to have.</summary>
+    internal static int Rows(ScreenModel model) => Math.Min(8, model.Session.Warmup.Choir.Parts.Count);
+
+    internal static void Draw(Pane pane, ScreenModel model)
+    {
+        if (model.Shown is not { } rung)
+        {
+            return;
+        }
+
+        if (rung.Parts.Count > pane.Height)
+        {
+            DrawShort(pane, rung);
+            return;
+        }
+
+        int names = Math.Min(10, rung.Parts.Max(part => CellText.Columns(part.Part.Name)));
+        for (int row = 0; row < rung.Parts.Count; row++)
+        {
+            DrawRow(pane.Sub(0, row, pane.Width, 1), rung.Parts[row], model.AfterShown?.Parts[row].Sings, names);
+        }
+    }
+
+    private static void DrawRow(Pane row, RungPart part, bool? singsNext, int names)
+    {
+        Ink ink = part.Sings ? Ink.Live : Ink.Faint;
+        row.Write(0, 0, part.Sings ? ScreenTexts.Sings : ScreenTexts.RestsSign, ink);
+        row.Sub(2, 0, names, 1).WriteFit(0, 0, part.Part.Name, ink);
+        row.WriteFit(names + 3, 0, Words(part, singsNext), ink);
+    }
+
+    private static string Words(RungPart part, bool? singsNext) => (part.Sings, singsNext) switch
+    {
+        (true, false) => ScreenTexts.RestsNext,
+        (false, true) => ScreenTexts.SingsNext,
+        (true, _) => part.Span.ToString(),
+        (false, _) => ScreenTexts.Rests,
+    };
+
+    /// <summary>Many parts in few rows: names only.</summary>
+    private static void DrawShort(Pane pane, Rung rung)
+    {
+        int row = 0;
+        foreach (IGrouping<bool, RungPart> group in rung.Parts.GroupBy(part => part.Sings).OrderByDescending(group => group.Key))
+        {
+            string names = string.Join(' ', group.Select(part => part.Part.Name.Replace(' ', '\u00A0')));
+            string sign = group.Key ? ScreenTexts.Sings : ScreenTexts.Rests;
+            foreach (string line in CellText.Wrap($"{sign} {names}", pane.Width))
+            {
+                pane.WriteFit(0, row++, line, group.Key ? Ink.Live : Ink.Faint);
+            }
+        }
+    }
+}

@@ -1,0 +1,160 @@
+using System.Collections.Frozen;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Keys;
+
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>Every text of the screen, in one place, so that other languages can come.</summary>
+public static class ScreenTexts
+{
+    public const string SilenceHint = "Tab: silence";
+    public const string NoTerminal = "This command needs a terminal: run it in one, without redirecting its input or output.";
+    public const string Stopped = "The console stopped: {0}";
+
+    public const string SpaceStarts = "Space starts";
+    public const string OpenSession = "no plan: an open session";
+    public const string OpenSessionHint = "Type to note what you hear; every mark is kept.";
+    public const string PlannedMinutes = "minutes planned";
+    public const string CareTitle = "With care";
+    public const string Rolling = "rolling";
+    public const string Waiting = "waiting at each key";
+
+    public const string Sings = "▶";
+    public const string RestsSign = "·";
+    public const string Rests = "rests";
+    public const string RestsNext = "rests next";
+    public const string SingsNext = "sings next";
+
+    public const string StepTime = "step";
+    public const string WholeTime = "whole";
+    public const string TimeOf = "of";
+    public const string OnTime = "ends {0}, on time";
+    public const string Late = "ends {0} (+{1})";
+    public const string Early = "ends {0} (−{1})";
+    public const string NextKey = "next key";
+    public const string LastKey = "last key";
+
+    public const string KeyOf = "{0}, key {1} of {2}";
+    public const string NextKeyOf = "{0} next, key {1} of {2}";
+    public const string RoundOf = "round {0} of {1}";
+    public const string Counts = "{0} of {1}";
+    public const string Rounds = "{0} rounds";
+    public const string ListenFor = "Listen: ";
+    public const string Care = "Care: ";
+    public const string WaitsForYou = "waits: Space sings {0}";
+    public const string SpaceGoesOn = "Space goes on";
+    public const string SpaceGoesOnIn = "Space leads in to {0} again";
+
+    public const string NoMarks = "no marks yet: type what you hear, such as \"a f\" for altos flat";
+    public const string Saved = "saved";
+    public const string Saving = "saving…";
+    public const string MarkPrompt = "mark ";
+    public const string MarkPromptIn = "mark in {0} ";
+    public const string MarkHint = "Enter keeps";
+    public const string NothingToUndo = "There is no mark to take back.";
+    public const string NothingToMove = "There is no mark to move.";
+    public const string NothingWritten = "Only blanks were written: nothing was kept.";
+    public const string UnknownKey = "That key does nothing here; ? shows the keys.";
+    public const string LeaveAgain = "The warm-up is still running. Ctrl+Q again leaves; the log is kept.";
+
+    public const string Finished = "DONE";
+    public const string Took = "It took {0}; {1} were planned.";
+    public const string MarksTitle = "What was heard";
+    public const string NoMarksMade = "Nothing was marked.";
+    public const string LogTitle = "Log";
+    public const string FinishedHint = "Letters still add marks. Ctrl+Q leaves.";
+    public const string More = "and {0} more";
+
+    public const string HelpTitle = "Keys";
+    public const string HelpHint = "Letters write a mark; the keys below drive, also while this page is open. ? closes it.";
+    public const string HelpLineOpen = "while a mark is written";
+    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests); small letters are marks.";
+
+    public const string CareCard =
+        "Start quietly; nobody pushes for a note. Pain: stop. Dizziness: breathe normally and sit down. "
+        + "Hoarse for more than about three weeks: see a doctor. "
+        + "This is no medical advice; your judgement and that of a licensed professional come first.";
+
+    public const string CareInOneLine = "Pain: stop. Dizziness: breathe normally, sit down.";
+
+    public static FrozenDictionary<LiveState, string> States { get; } = new Dictionary<LiveState, string>
+    {
+        [LiveState.Ready] = "ready",
+        [LiveState.Introduce] = "explain",
+        [LiveState.Cue] = "listen",
+        [LiveState.CountIn] = "count in",
+        [LiveState.Rung] = "sing",
+        [LiveState.Breath] = "breathe",
+        [LiveState.Wait] = "waiting",
+        [LiveState.Phase] = "together",
+        [LiveState.Finished] = "done",
+    }.ToFrozenDictionary();
+
+    /// <summary>In large letters: keep to letters the block font has.</summary>
+    public static FrozenDictionary<Hold, string> Holds { get; } = new Dictionary<Hold, string>
+    {
+        [Hold.None] = "",
+        [Hold.Paused] = "PAUSED",
+        [Hold.Silenced] = "SILENCE",
+    }.ToFrozenDictionary();
+
+    /// <summary>Steps without keys, in large letters.</summary>
+    public static FrozenDictionary<Stage, string> LargeStages { get; } = new Dictionary<Stage, string>
+    {
+        [Stage.Body] = "BODY",
+        [Stage.Breathing] = "BREATH",
+        [Stage.Humming] = "HUM",
+        [Stage.LipTrill] = "TRILL",
+        [Stage.Slide] = "SLIDE",
+        [Stage.Sung] = "SING",
+        [Stage.Settling] = "SETTLE",
+    }.ToFrozenDictionary();
+
+    /// <summary>In large letters: keep to letters the block font has.</summary>
+    public static FrozenDictionary<BreathAction, string> Phases { get; } = new Dictionary<BreathAction, string>
+    {
+        [BreathAction.In] = "IN",
+        [BreathAction.Hold] = "HOLD",
+        [BreathAction.Out] = "OUT",
+        [BreathAction.Rest] = "REST",
+        [BreathAction.Move] = "MOVE",
+    }.ToFrozenDictionary();
+
+    public static FrozenDictionary<LiveAction, (string Brief, string Words)> Actions { get; } = new Dictionary<LiveAction, (string, string)>
+    {
+        [LiveAction.GoOn] = ("go on", "Starts, ends the talk, sings the next key, or goes on after a hold: whichever is next."),
+        [LiveAction.Silence] = ("silence", "Everything is silent at once; the clocks go on."),
+        [LiveAction.Pause] = ("pause", "Stops music and clocks, and goes on again."),
+        [LiveAction.Repeat] = ("again", "The same key, or the same round, again."),
+        [LiveAction.StepBack] = ("back", "Back to the step before."),
+        [LiveAction.StepOn] = ("on", "On to the next step."),
+        [LiveAction.OneMoreKey] = ("one more key", "One key further than the ladder goes; beyond what a part can sing it warns first."),
+        [LiveAction.TurnRound] = ("turn round", "After this key, back towards the first one."),
+        [LiveAction.Faster] = ("faster", "A little faster."),
+        [LiveAction.Slower] = ("slower", "A little slower."),
+        [LiveAction.RollOrWait] = ("roll or wait", "Switches between going on by itself and waiting at each key."),
+        [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
+    }.ToFrozenDictionary();
+
+    public static FrozenDictionary<ScreenCommand, (string Brief, string Words)> Commands { get; } = new Dictionary<ScreenCommand, (string, string)>
+    {
+        [ScreenCommand.KeepMark] = ("keep", "Keeps the mark."),
+        [ScreenCommand.EraseLetter] = ("erase", "Takes back the last letter; the line closes when it is empty."),
+        [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark."),
+        [ScreenCommand.MoveMarkBack] = ("mark back", "The newest mark was meant for the key before."),
+        [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
+        [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),
+    }.ToFrozenDictionary();
+
+    /// <summary>Fills the places of a text.</summary>
+    public static string Of(string text, params object[] values) =>
+        string.Format(System.Globalization.CultureInfo.InvariantCulture, text, values);
+
+    /// <summary>Minutes and seconds: "6:40".</summary>
+    public static string Clock(TimeSpan time)
+    {
+        long seconds = (long)Math.Round(Math.Max(0, time.TotalSeconds), MidpointRounding.AwayFromZero);
+        return Of("{0}:{1:00}", seconds / 60, seconds % 60);
+    }
+}

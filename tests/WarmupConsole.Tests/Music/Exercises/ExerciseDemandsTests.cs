@@ -1,0 +1,79 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
+
+namespace WarmupConsole.Tests.Music.Exercises;
+
+public class ExerciseDemandsTests
+{
+    // Traditional, unowned patterns, with their semitones from the tonic.
+    [Theory]
+    [InlineData("5 4 3 2 1", 0, 7, 2)]
+    [InlineData("1 3 5 3 1", 0, 7, 4)]
+    [InlineData("1 3 5 8 5 3 1", 0, 12, 5)]
+    [InlineData("1 3 5 4 2 7, 1", -1, 7, 4)]
+    [InlineData("8 5 3 1", 0, 12, 5)]
+    [InlineData("1 8 -:1 1", 0, 12, 12)]
+    [InlineData("5 5 5", 7, 7, 0)]
+    public void Span_and_leap_are_those_of_the_traditional_patterns(string pattern, int low, int high, int leap)
+    {
+        ExerciseDemands demands = Demands(pattern);
+
+        Assert.Equal((low, high, leap), (demands.Low.Semitones, demands.High.Semitones, demands.LargestLeapSemitones));
+        Assert.Equal(high - low, demands.SpanSemitones);
+    }
+
+    [Fact]
+    public void In_minor_the_third_is_minor() =>
+        Assert.Equal(new Interval(2, 3), ExerciseDemands.Of(PatternText.Parse("1 2 3").Value!, Mode.Minor).High);
+
+    [Fact]
+    public void The_longest_phrase_is_what_one_breath_must_carry() =>
+        Assert.Equal(Beats.FromFraction(7, 2), Demands("1:2 - 1:3 2:1/2 -:8 1").LongestPhrase);
+
+    [Fact]
+    public void The_vowel_on_the_highest_note_may_be_carried_from_before()
+    {
+        Pattern pattern = SyllableText.Apply(PatternText.Parse("1 3 5 3 1").Value!, "noo/u nah/a ~ nee/i ~").Value!;
+
+        ExerciseDemands demands = ExerciseDemands.Of(pattern, Mode.Major);
+
+        Assert.Equal(("u", "a"), (demands.FirstVowel, demands.TopVowel));
+    }
+
+    [Fact]
+    public void Without_syllables_the_vowels_are_unknown() => Assert.Equal(("", ""), (Demands("1 2").FirstVowel, Demands("1 2").TopVowel));
+
+    [Fact]
+    public void A_pattern_of_rests_has_no_demands() =>
+        Assert.Throws<ArgumentException>(() => ExerciseDemands.Of(new([new(null, Beats.FromBeats(1), null)]), Mode.Major));
+
+    // IPA vowel chart, closed to open: i y u / ɪ ʊ / e o / ə / ɛ ɔ / æ / a ɑ (from memory).
+    [Fact]
+    public void Vowels_open_in_the_order_of_the_chart()
+    {
+        double?[] heights = [.. "uʊoəɔæɑ".Select(vowel => VowelData.Height(vowel.ToString()))];
+
+        Assert.Equal(heights.Order().Distinct(), heights);
+        Assert.Equal((0.0, 1.0), (heights[0], heights[^1]));
+    }
+
+    [Theory]
+    [InlineData("iː", 0.0)]
+    [InlineData("aɪ", 1.0)]
+    [InlineData("m", 0.0)]
+    [InlineData("ʙ", 0.0)]
+    [InlineData("", null)]
+    [InlineData("?", null)]
+    public void Length_marks_and_second_halves_of_diphthongs_do_not_count(string vowel, double? height) => Assert.Equal(height, VowelData.Height(vowel));
+
+    [Fact]
+    public void Hums_and_trills_are_half_closed_and_vowels_are_not()
+    {
+        Assert.All(["m", "n", "ŋ", "ʙ", "v"], sound => Assert.True(VowelData.IsHalfClosed(sound)));
+        Assert.All(["u", "a", ""], sound => Assert.False(VowelData.IsHalfClosed(sound)));
+    }
+
+    private static ExerciseDemands Demands(string pattern) => ExerciseDemands.Of(PatternText.Parse(pattern).Value!, Mode.Major);
+}

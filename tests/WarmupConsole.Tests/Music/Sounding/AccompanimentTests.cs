@@ -1,0 +1,139 @@
+using CsCheck;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Sounding;
+using WarmupConsole.Music.Voices;
+
+namespace WarmupConsole.Tests.Music.Sounding;
+
+public class AccompanimentTests
+{
+    [Fact]
+    public void The_melody_is_doubled_in_the_octave_when_men_sing_too()
+    {
+        Rung rung = LadderBuilder.Build(Samples.Exercise("5 4 3"), Samples.Choir(), new()).Rungs[0];
+
+        Assert.Equal([(67, 0), (55, 0), (65, 960), (53, 960), (64, 1920), (52, 1920)], Melody(Samples.Exercise("5 4 3"), rung));
+    }
+
+    [Fact]
+    public void The_melody_sounds_only_where_somebody_sings()
+    {
+        Rung rung = Rung("C4", [("Soprano", 0, false), ("Tenor", -1, true)]);
+
+        Assert.Equal([(55, 0)], Melody(Samples.Exercise("5"), rung));
+    }
+
+    [Fact]
+    public void When_all_rest_the_pattern_sounds_as_written() =>
+        Assert.Equal([(67, 0)], Melody(Samples.Exercise("5"), Rung("C4", [("Tenor", -1, false)])));
+
+    [Fact]
+    public void Rests_are_silent_and_time_goes_on() =>
+        Assert.Equal([(60, 0), (62, 1920)], Melody(Samples.Exercise("1 - 2"), Rung("C4", [("Alto", 0, true)])));
+
+    [Theory]
+    [InlineData(Articulation.Legato, 960)]
+    [InlineData(Articulation.Glide, 960)]
+    [InlineData(Articulation.Marcato, 720)]
+    [InlineData(Articulation.Staccato, 480)]
+    public void Articulation_shortens_the_melody(Articulation articulation, long ticks)
+    {
+        Exercise exercise = Samples.Exercise("8 7") with { Articulation = articulation };
+
+        Assert.All(Accompaniment.For(exercise, Rung("C4", [("Alto", 0, true)])).Where(note => note.Midi > 70), note => Assert.Equal(ticks, note.Length.Ticks));
+    }
+
+    [Fact]
+    public void A_course_of_loudness_is_spread_evenly_up_to_the_last_sounding_note()
+    {
+        Exercise exercise = Samples.Exercise("8 9 10 9 8 -:4") with { Dynamics = ["p", "f", "p"] };
+
+        Assert.Equal([48, 66, 84, 66, 48], Accompaniment.For(exercise, Rung("C4", [("Alto", 0, true)])).Where(note => note.Midi >= 72).Select(note => note.Velocity));
+    }
+
+    [Fact]
+    public void Chords_follow_the_roman_numerals_softly_in_the_middle()
+    {
+        Exercise exercise = Samples.Exercise("8:4") with { Harmony = HarmonyText.Parse("I:2 V7:2").Value! };
+
+        IEnumerable<ScoreNote> chords = Accompaniment.For(exercise, Rung("C4", [("Alto", 0, true)])).Where(note => note.Midi != 72);
+
+        Assert.Equal(
+            [(48, 0, 1920), (52, 0, 1920), (55, 0, 1920), (55, 1920, 1920), (59, 1920, 1920), (62, 1920, 1920), (65, 1920, 1920)],
+            chords.Select(note => (note.Midi, (int)note.Start.Ticks, (int)note.Length.Ticks)));
+        Assert.All(chords, note => Assert.Equal(52, note.Velocity));
+    }
+
+    [Fact]
+    public void Without_numerals_the_tonic_of_the_mode_holds() => Assert.Equal(
+        [57, 60, 64],
+        Accompaniment.For(Samples.Exercise("8:2", Mode.Minor), Rung("A4", [("Alto", 0, true)], Mode.Minor)).Where(note => note.Midi < 80).Select(note => note.Midi));
+
+    [Fact]
+    public void A_chord_tone_ends_where_the_melody_takes_it_over()
+    {
+        // The melody starts on the root and reaches the third after a beat; the fifth holds.
+        IReadOnlyList<ScoreNote> notes = Accompaniment.For(Samples.Exercise("1 3"), Rung("C3", [("Bass", 0, true)]));
+
+        Assert.Equal([(48, 0, 960), (52, 0, 960), (55, 0, 1920), (52, 960, 960)], notes.Select(note => (note.Midi, (int)note.Start.Ticks, (int)note.Length.Ticks)));
+    }
+
+    [Fact]
+    public void Breathing_is_silent() => Assert.Empty(Accompaniment.For(Samples.Exercise("1") with { Pattern = null }, Rung("C4", [])));
+
+    [Fact]
+    public void A_chord_that_is_none_is_a_fault_of_the_program() => Assert.Throws<ArgumentException>(() =>
+        Accompaniment.For(Samples.Exercise("1") with { Harmony = [new("Z", Beats.FromBeats(1))] }, Rung("C4", [])));
+
+    [Fact]
+    public void Nothing_leaves_the_piano_and_no_key_is_struck_while_it_sounds() =>
+        Gen.Select(
+            Gen.Int[0, 127],
+            Gen.Enum<Mode>(),
+            Gen.OneOf("1 3 5 8 5 3 1", Samples.FiveNotes, "1:1/3 2:1/3 3:1/3 1:2", "5,, 1 21", "8 1 8 1"),
+            Gen.OneOf("", "I:1 V7:1 I:2", "viio7:2 bVII:4"),
+            Gen.Int[-3, 3]).Sample((midi, mode, pattern, harmony, placement) =>
+            {
+                Exercise exercise = Samples.Exercise(pattern, mode) with { Harmony = harmony.Length == 0 ? [] : HarmonyText.Parse(harmony).Value! };
+                Rung rung = Rung(KeySpelling.TonicFor(midi, mode).ToAscii(), [("Alto", 0, true), ("Low", placement, true)], mode);
+
+                IReadOnlyList<ScoreNote> notes = Accompaniment.For(exercise, rung);
+
+                Assert.All(notes, note => Assert.InRange(note.Midi, Keyboard.LowestMidi, Keyboard.HighestMidi));
+                Assert.All(notes, note => Assert.InRange(note.Velocity, 1, 127));
+                Assert.Equal(notes.OrderBy(note => note.Start).Select(note => note.Start), notes.Select(note => note.Start));
+                Assert.All(notes.GroupBy(note => note.Midi), key => Assert.All(
+                    key.Zip(key.Skip(1)), pair => Assert.True(pair.First.Start + pair.First.Length <= pair.Second.Start)));
+            });
+
+    [Theory]
+    [InlineData("pp", 36)]
+    [InlineData("p", 48)]
+    [InlineData("mp", 58)]
+    [InlineData("mf", 68)]
+    [InlineData("f", 84)]
+    [InlineData("ff", 100)]
+    public void Every_loudness_has_its_velocity(string word, int velocity) => Assert.Equal(velocity, DynamicsData.Velocity(word));
+
+    [Fact]
+    public void Loudness_words_are_listed_from_soft_to_loud()
+    {
+        int[] velocities = [.. DynamicsData.Words.Select(DynamicsData.Velocity)];
+
+        Assert.Equal(velocities.Order().Distinct(), velocities);
+        Assert.Contains("write one of pp, p", Assert.Throws<ArgumentException>(() => DynamicsData.Velocity("loud")).Message, StringComparison.Ordinal);
+    }
+
+    private static Rung Rung(string tonic, (string Name, int Placement, bool Sings)[] parts, Mode mode = Mode.Major) => new(
+        Pitch.Parse(tonic),
+        mode,
+        [.. parts.Select(part => new RungPart(Samples.Part(part.Name, "C4-G5", "C4-F5", part.Placement), part.Sings, new PitchRange(Pitch.MiddleC, Pitch.MiddleC)))]);
+
+    /// <summary>The notes that are louder than the chords.</summary>
+    private static List<(int Midi, int Start)> Melody(Exercise exercise, Rung rung) =>
+        [.. Accompaniment.For(exercise, rung).Where(note => note.Velocity == DynamicsData.Velocity("mf")).Select(note => (note.Midi, (int)note.Start.Ticks))];
+}

@@ -1,0 +1,83 @@
+using CsCheck;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Sounding;
+
+namespace WarmupConsole.Tests.Music.Sounding;
+
+public class CueChordsTests
+{
+    private static readonly Beats Two = Beats.FromBeats(2);
+
+    [Fact]
+    public void The_tonic_chord_of_middle_c_lies_in_the_middle_with_the_first_note_on_top() =>
+        Assert.Equal([36, 48, 64, 67, 72], Midi(CueChords.Tonic(Rung("C4"), Samples.Exercise("1 2 3"), Two)));
+
+    [Fact]
+    public void A_pattern_that_starts_on_the_fifth_has_it_on_top() =>
+        Assert.Equal([36, 48, 60, 64, 67], Midi(CueChords.Tonic(Rung("C4"), Samples.Exercise("5 4 3 2 1"), Two)));
+
+    [Fact]
+    public void The_first_note_is_on_top_also_when_the_chord_does_not_have_it()
+    {
+        IReadOnlyList<ScoreNote> chord = CueChords.Tonic(Rung("C4"), Samples.Exercise("-:1 2 1"), Two);
+
+        Assert.Equal(62, chord[^1].Midi);
+        Assert.Equal([0, 2, 4, 7], Classes(chord));
+    }
+
+    [Fact]
+    public void In_minor_the_third_is_minor() =>
+        Assert.Equal([2, 5, 9], Classes(CueChords.Tonic(Rung("D4", Mode.Dorian), Samples.Exercise("1 2", Mode.Dorian), Two)));
+
+    [Fact]
+    public void The_top_is_the_loudest() => Assert.All(
+        CueChords.Tonic(Rung("E4"), Samples.Exercise("3 1"), Two).SkipLast(1),
+        note => Assert.True(note.Velocity < CueChords.Tonic(Rung("E4"), Samples.Exercise("3 1"), Two)[^1].Velocity));
+
+    [Fact]
+    public void To_the_next_key_lead_its_dominant_seventh_and_its_tonic_within_the_breath()
+    {
+        IReadOnlyList<ScoreNote> cue = CueChords.ToNextKey(Rung("C4"), Rung("Db4"), Samples.Exercise("1 2"), Two);
+        ILookup<long, ScoreNote> halves = cue.ToLookup(note => note.Start.Ticks);
+
+        Assert.Equal([0, 960], halves.Select(half => half.Key));
+        Assert.All(cue, note => Assert.Equal(Beats.FromBeats(1), note.Length));
+
+        // A♭ C E♭ G♭, then D♭ F A♭.
+        Assert.Equal([0, 3, 6, 8], Classes(halves[0]));
+        Assert.Equal([1, 5, 8], Classes(halves[960]));
+        Assert.Equal(8, halves[0].Min(note => note.Midi) % 12);
+    }
+
+    [Fact]
+    public void The_same_key_again_needs_no_dominant() => Assert.Equal(
+        CueChords.Tonic(Rung("C4"), Samples.Exercise("1"), Two),
+        CueChords.ToNextKey(Rung("C4"), Rung("C4"), Samples.Exercise("1"), Two));
+
+    [Fact]
+    public void In_every_key_and_mode_the_cue_spells_its_chords_and_fills_the_breath() =>
+        Gen.Select(Gen.Int[30, 90], Gen.Enum<Mode>(), Gen.Int[1, 8], Gen.OneOf("1", "3 1", "5 1", "7, 1", "2 1", "8 1")).Sample((midi, mode, breath, pattern) =>
+        {
+            Rung next = new(KeySpelling.TonicFor(midi, mode), mode, []);
+            Exercise exercise = Samples.Exercise(pattern, mode);
+            IReadOnlyList<ScoreNote> cue = CueChords.ToNextKey(Rung("C-1"), next, exercise, Beats.FromBeats(breath));
+            Key key = Key.Of(next.Tonic, mode);
+
+            Assert.Equal(Sorted(key.DominantSeventh(4)), Classes(cue.Where(note => note.Start == Beats.Zero)));
+            Assert.Superset(Sorted([key.PitchOf(new(1, 0, 0), 4), key.PitchOf(new(3, 0, 0), 4), key.PitchOf(new(5, 0, 0), 4)]).ToHashSet(), Classes(cue.Where(note => note.Start > Beats.Zero)).ToHashSet());
+            Assert.All(cue, note => Assert.InRange(note.Midi, 36, 76));
+            Assert.Equal(Beats.FromBeats(breath), cue.Max(note => note.Start + note.Length));
+        });
+
+    private static Rung Rung(string tonic, Mode mode = Mode.Major) => new(Pitch.Parse(tonic), mode, []);
+
+    private static int[] Midi(IEnumerable<ScoreNote> notes) => [.. notes.Select(note => note.Midi)];
+
+    private static int[] Classes(IEnumerable<ScoreNote> notes) => [.. notes.Select(note => note.Midi % 12).Distinct().Order()];
+
+    private static int[] Sorted(IEnumerable<Pitch> pitches) => [.. pitches.Select(pitch => pitch.Midi % 12).Order()];
+}

@@ -1,0 +1,88 @@
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Marks;
+
+namespace WarmupConsole.Tests.Sessions.Live;
+
+public class MarkInputTests
+{
+    [Fact]
+    public void A_mark_belongs_to_the_rung_of_its_first_letter_and_does_not_disturb_the_music()
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        MarkAnchor anchor = driver.Session.AnchorAt(driver.Now);
+
+        driver.RunTo(LiveState.Breath).RunTo(LiveState.Rung).Send(new LiveInput.MarkKept("a f", anchor));
+
+        LiveMark mark = driver.Session.Marks.Single();
+        Assert.Equal((1, 1, "altos flat in D♭", false), (mark.Id, mark.Anchor.Rung, mark.Echo, mark.IsFlushed));
+        MarkMade made = Assert.IsType<MarkMade>(driver.NewestEvents.Single());
+        Assert.Equal(
+            (1, 1, 1, "a f", "flat", "Db4", false, null, anchor.At.Nanoseconds),
+            (made.Id, made.Step, made.Rung, made.Raw, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Nanoseconds));
+        Assert.Equal(["alto"], made.Parts);
+    }
+
+    [Fact]
+    public void The_newest_mark_is_taken_back_and_its_number_never_used_again()
+    {
+        LiveDriver driver = Marked("a f", "b strained").Send(new LiveInput.UndoMark());
+
+        Assert.Equal(new MarkUndone(2), driver.NewestEvents.Single());
+        Assert.Equal("a f", driver.Session.Marks.Single().Content.Raw);
+        Mark(driver, "t good");
+        Assert.Equal(3, driver.Session.Marks[^1].Id);
+    }
+
+    [Fact]
+    public void The_newest_mark_moves_a_rung_back_with_its_key_but_not_beyond_the_first()
+    {
+        LiveDriver driver = Marked("a f").Send(new LiveInput.MoveMarkBack());
+
+        Assert.Equal(new MarkMoved(1, 1, 0), driver.NewestEvents.Single());
+        Assert.Equal("altos flat in C", driver.Session.Marks.Single().Echo);
+
+        driver.Send(new LiveInput.MoveMarkBack());
+        Assert.Equal("This mark already belongs to the first key of its step.", driver.Session.Notice!.Text);
+        Assert.Empty(driver.Newest);
+    }
+
+    [Fact]
+    public void A_mark_of_an_earlier_step_moves_along_the_keys_of_that_step()
+    {
+        LiveDriver driver = Marked("a f").Act(LiveAction.StepOn).Send(new LiveInput.MoveMarkBack());
+
+        Assert.Equal("C4", driver.Session.Marks.Single().Anchor.Tonic?.ToAscii());
+    }
+
+    [Fact]
+    public void Marks_are_confirmed_up_to_the_one_the_log_holds()
+    {
+        LiveDriver driver = Marked("a f", "b strained").Send(new LiveInput.MarksFlushed(1));
+
+        Assert.Equal([true, false], driver.Session.Marks.Select(mark => mark.IsFlushed));
+    }
+
+    [Fact]
+    public void Without_a_mark_there_is_nothing_to_take_back() =>
+        Assert.Equal("There is no mark to take back or move.", LiveSituations.SecondRung().Send(new LiveInput.UndoMark()).Session.Notice!.Text);
+
+    [Fact]
+    public void Marks_are_kept_after_the_end_too()
+    {
+        LiveDriver driver = LiveSituations.Of(LiveState.Finished);
+
+        Mark(driver, "everyone tired");
+
+        Assert.Single(driver.Session.Marks);
+    }
+
+    private static LiveDriver Marked(params string[] raw)
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        Array.ForEach(raw, text => Mark(driver, text));
+        return driver;
+    }
+
+    private static void Mark(LiveDriver driver, string raw) => driver.Send(new LiveInput.MarkKept(raw, driver.Session.AnchorAt(driver.Now)));
+}

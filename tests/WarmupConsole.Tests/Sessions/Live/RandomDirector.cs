@@ -1,0 +1,43 @@
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Planning;
+
+namespace WarmupConsole.Tests.Sessions.Live;
+
+/// <summary>A director who presses anything at any time, the same way for the same seed.</summary>
+internal sealed class RandomDirector(int seed)
+{
+    private static readonly Warmup[] Warmups =
+    [
+        LiveFixtures.Whole,
+        LiveFixtures.Waiting(LiveFixtures.Whole),
+        LiveFixtures.Of(LiveFixtures.Step(LiveFixtures.TooWide), LiveFixtures.Step(LiveFixtures.Scale), LiveFixtures.Step(LiveFixtures.TooWide)),
+        LiveFixtures.Of(),
+    ];
+
+    private static readonly string[] Typed = ["a f", "altos flat in E", "b strained", "remember the windows", ""];
+
+    private readonly Random _random = new(seed);
+
+    public Warmup Warmup => Warmups[seed % Warmups.Length];
+
+    /// <summary>Often at once, mostly within a rung, now and then after a minute.</summary>
+    public TimeSpan NextGap() => _random.Next(10) switch
+    {
+        < 2 => TimeSpan.Zero,
+        < 9 => TimeSpan.FromTicks(_random.NextInt64(TimeSpan.TicksPerSecond * 6)),
+        _ => TimeSpan.FromSeconds(60),
+    };
+
+    public LiveInput NextInput(LiveSession session, Moment now) => _random.Next(20) switch
+    {
+        < 7 => new LiveInput.Act(LiveAction.GoOn),
+        < 14 => new LiveInput.Act((LiveAction)_random.Next((int)LiveAction.End)),
+        14 => new LiveInput.MarkKept(Typed[_random.Next(Typed.Length)], session.AnchorAt(now)),
+        15 => new LiveInput.UndoMark(),
+        16 => new LiveInput.MoveMarkBack(),
+        17 => new LiveInput.MarksFlushed(session.NextMarkId - 1),
+        18 => _random.Next(2) == 0 ? new LiveInput.Trouble("The port is gone.") : new LiveInput.LogTrouble("The disk is full."),
+        _ => _random.Next(8) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
+    };
+}

@@ -1,0 +1,73 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Review;
+
+namespace WarmupConsole.Tests.Sessions.Live;
+
+public class ResumeTests
+{
+    [Fact]
+    public void A_run_cut_off_in_a_rung_comes_back_to_the_introduction_and_leads_in_to_it()
+    {
+        LiveDriver driver = LiveSituations.SecondRung().Act(LiveAction.Faster);
+        LiveOutcome resumed = Resume(driver);
+
+        Assert.Equal((LiveState.Introduce, 1, 1), (resumed.Session.State, resumed.Session.StepIndex, resumed.Session.RungIndex));
+        Assert.Equal(Tempo.FromBeatsPerMinute(63), resumed.Session.Tempo);
+        Assert.Equal(new LiveEffect.Record(new RunResumed(1, 1)), resumed.Effects.Single());
+        LiveOutcome on = LiveMachine.Handle(resumed.Session, new LiveInput.Act(LiveAction.GoOn), driver.Now);
+        Assert.Equal((LiveState.Cue, 1), (on.Session.State, on.Session.RungIndex));
+    }
+
+    [Fact]
+    public void Keys_added_beyond_the_plan_come_back_as_they_were_sung()
+    {
+        LiveDriver driver = LiveSituations.SecondRung().Act([.. Enumerable.Repeat(LiveAction.OneMoreKey, 5)]);
+        Rung[] before = [.. driver.Session.Rungs];
+        Rung[] after = [.. Resume(driver).Session.Rungs];
+
+        Assert.Equal(66, after.Max(rung => rung.Tonic.Midi));
+        Assert.Equal(before.Select(rung => rung.Tonic), after.Select(rung => rung.Tonic));
+        Assert.Equal(before.SelectMany(rung => rung.Parts), after.SelectMany(rung => rung.Parts));
+    }
+
+    [Fact]
+    public void Marks_come_back_flushed_with_their_words_and_numbers()
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        driver.Send(new LiveInput.MarkKept("a f", driver.Session.AnchorAt(driver.Now)))
+            .Send(new LiveInput.MarkKept("b strained", driver.Session.AnchorAt(driver.Now)))
+            .Send(new LiveInput.UndoMark());
+
+        LiveSession resumed = Resume(driver).Session;
+
+        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
+        Assert.Equal(driver.Session.Marks[0].Content.PartIds, resumed.Marks[0].Content.PartIds);
+        Assert.Equal(3, resumed.NextMarkId);
+    }
+
+    [Fact]
+    public void A_run_cut_off_before_its_first_step_is_ready_again() =>
+        Assert.Equal(LiveState.Ready, Resume(new LiveDriver(LiveFixtures.Whole)).Session.State);
+
+    [Fact]
+    public void A_run_that_was_over_stays_over()
+    {
+        LiveOutcome resumed = Resume(LiveSituations.Of(LiveState.Finished));
+
+        Assert.Equal((LiveState.Finished, false), (resumed.Session.State, resumed.Session.Clocks.IsRunning));
+    }
+
+    [Fact]
+    public void A_log_that_names_a_rung_beyond_its_ladder_is_taken_to_the_last_one()
+    {
+        SessionFacts facts = LiveSituations.SecondRung().Session.Facts() with { RungIndex = 99 };
+
+        Assert.Equal(4, LiveMachine.Resume(LiveFixtures.Whole, facts, default).Session.RungIndex);
+    }
+
+    private static LiveOutcome Resume(LiveDriver driver) =>
+        LiveMachine.Resume(LiveFixtures.Whole, SessionFacts.Fold(driver.Events), driver.Now);
+}

@@ -1,0 +1,167 @@
+using CsCheck;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Marks;
+
+namespace WarmupConsole.Tests.Sessions.Marks;
+
+public sealed class MarkGrammarTests
+{
+    private static readonly MarkAnchor InDFlat = new(0, 0, Pitch.Parse("Db4"), default(Moment));
+
+    /// <summary>Typed, parts, kind, key, pitch, place.</summary>
+    public static TheoryData<string, string, string, string, string, string> Understood => new()
+    {
+        { "a f", "alto", "flat", "", "", "" },
+        { "A F", "alto", "flat", "", "", "" },
+        { "altos flat", "alto", "flat", "", "", "" },
+        { "alto flat", "alto", "flat", "", "", "" },
+        { "altos flat in E", "alto", "flat", "E", "", "" },
+        { "altos flat in e flat", "alto", "flat", "E♭", "", "" },
+        { "altos flat in Eb", "alto", "flat", "E♭", "", "" },
+        { "altos flat in E♭", "alto", "flat", "E♭", "", "" },
+        { "altos flat in a flat", "alto", "flat", "A♭", "", "" },
+        { "altos flat in a", "alto", "flat", "A", "", "" },
+        { "altos flat in a coming down", "alto", "flat", "A", "", "coming down" },
+        { "altos flat in a hurry", "alto", "flat", "", "", "in a hurry" },
+        { "altos flat in the key of F sharp", "alto", "flat", "F♯", "", "" },
+        { "altos flat in D major", "alto", "flat", "D", "", "" },
+        { "altos flat in C5", "alto", "flat", "C", "", "" },
+        { "s s", "soprano", "sharp", "", "", "" },
+        { "s s in b", "soprano", "sharp", "B", "", "" },
+        { "s a s", "soprano alto", "sharp", "", "", "" },
+        { "s a flat", "soprano alto", "flat", "", "", "" },
+        { "sa flat", "soprano alto", "flat", "", "", "" },
+        { "s/a flat", "soprano alto", "flat", "", "", "" },
+        { "s, a: flat", "soprano alto", "flat", "", "", "" },
+        { "a s flat", "soprano alto", "flat", "", "", "" },
+        { "satb good", "", "good", "", "", "" },
+        { "tenors and basses sharp", "tenor bass", "sharp", "", "", "" },
+        { "tenors & basses sharp on Ab3", "tenor bass", "sharp", "", "A♭3", "" },
+        { "tb sharp at the ab3 in Db", "tenor bass", "sharp", "D♭", "A♭3", "" },
+        { "women breathy", "soprano alto", "breathy", "", "", "" },
+        { "the men late", "tenor bass", "late", "", "", "" },
+        { "women and tenors dark", "soprano alto tenor", "dark", "", "", "" },
+        { "all tired", "", "tired", "", "", "" },
+        { "everyone early", "", "early", "", "", "" },
+        { "choir u", "", "uneven", "", "", "" },
+        { "the choir scooping", "", "scooping", "", "", "" },
+        { "flat", "", "flat", "", "", "" },
+        { "f in G", "", "flat", "G", "", "" },
+        { "flat altos", "alto", "flat", "", "", "" },
+        { "flat basses and tenors in D", "tenor bass", "flat", "D", "", "" },
+        { "flat a little", "", "flat", "", "", "a little" },
+        { "basses are flat", "bass", "flat", "", "", "" },
+        { "s strained on A5", "soprano", "strained", "", "A5", "" },
+        { "s st at a5", "soprano", "strained", "", "A5", "" },
+        { "s st at a flat 5", "soprano", "strained", "", "A♭5", "" },
+        { "a f at the c#5", "alto", "flat", "", "C♯5", "" },
+        { "b p on Bb3", "bass", "pressed", "", "B♭3", "" },
+        { "a f on D", "alto", "flat", "", "", "on D" },
+        { "s f on B", "soprano", "flat", "", "B4", "" },
+        { "a f on e flat", "alto", "flat", "", "", "on E♭" },
+        { "tenors flat on B", "tenor", "flat", "", "B3", "" },
+        { "a f on 5", "alto", "flat", "", "", "degree 5" },
+        { "a f on the 5th", "alto", "flat", "", "", "degree 5" },
+        { "a f degree b3", "alto", "flat", "", "", "degree b3" },
+        { "a f on #4", "alto", "flat", "", "", "degree #4" },
+        { "a f third", "alto", "flat", "", "", "degree 3" },
+        { "a f on the third coming down", "alto", "flat", "", "", "degree 3, coming down" },
+        { "a f on sol", "alto", "flat", "", "", "degree 5" },
+        { "s thin top", "soprano", "thin", "", "", "top" },
+        { "s thin at the top in F", "soprano", "thin", "F", "", "top" },
+        { "a f going up", "alto", "flat", "", "", "going up" },
+        { "a f on the way down", "alto", "flat", "", "", "coming down" },
+        { "t sc on the leap", "tenor", "scooping", "", "", "on the leap" },
+        { "t late start", "tenor", "late", "", "", "start" },
+        { "b flat end", "bass", "flat", "", "", "end" },
+        { "a sb", "alto", "short-of-breath", "", "", "" },
+        { "altos short of breath", "alto", "short-of-breath", "", "", "" },
+        { "altos out of breath in C", "alto", "short-of-breath", "C", "", "" },
+        { "a easy", "alto", "easy", "", "", "" },
+        { "a v", "alto", "vowel", "", "", "" },
+        { "a bl", "alto", "blend", "", "", "" },
+        { "t swallowed", "tenor", "swallowed", "", "", "" },
+        { "t sw in C", "tenor", "swallowed", "C", "", "" },
+        { "altos flat again", "alto", "flat", "", "", "again" },
+        { "altos flat!", "alto", "flat", "", "", "" },
+        { "  altos \t flat  ", "alto", "flat", "", "", "" },
+        { "al\u0007tos", "", "", "", "", "" },
+    };
+
+    public static TheoryData<string> FreeNotes =>
+        ["", " ", "s", "t in E", "altos", "altos wobbly in E", "check the folders", "windows please", "in E", "at A4", "women", "as before", "\u001b[2J", "altos in E flat"];
+
+    [Theory, MemberData(nameof(Understood))]
+    public void A_line_is_understood(string raw, string parts, string kind, string key, string pitch, string place)
+    {
+        MarkContent mark = MarkGrammar.Parse(raw, SampleChoir.Four);
+        Assert.Equal(raw, mark.Raw);
+        Assert.Equal(parts, string.Join(' ', mark.PartIds));
+        Assert.Equal(kind, mark.KindId ?? "");
+        Assert.Equal(key, mark.Key?.Name ?? "");
+        Assert.Equal(pitch, mark.Pitch?.ToString() ?? "");
+        Assert.Equal(place, mark.Place);
+    }
+
+    [Theory, MemberData(nameof(FreeNotes))]
+    public void What_names_no_kind_is_a_free_note(string raw) =>
+        Assert.Equal((raw, true, 0, ""), (MarkGrammar.Parse(raw, SampleChoir.Four) is var mark ? mark.Raw : "", mark.IsFreeNote, mark.PartIds.Count, mark.Place));
+
+    [Theory]
+    [InlineData("s f", "soprano-1 soprano-2")]
+    [InlineData("sopranos flat", "soprano-1 soprano-2")]
+    [InlineData("s2 f", "soprano-2")]
+    [InlineData("soprano 1 flat", "soprano-1")]
+    [InlineData("soprano-1 and alto flat", "soprano-1 alto")]
+    public void Halves_of_a_divided_part_answer_together_and_alone(string raw, string parts) =>
+        Assert.Equal(parts, string.Join(' ', MarkGrammar.Parse(raw, SampleChoir.Divided).PartIds));
+
+    [Theory]
+    [InlineData("altos flat in E", "altos flat in E")]
+    [InlineData("a f", "altos flat in D♭")]
+    [InlineData("tb s at Ab3", "tenors and basses sharp on A♭3 (in D♭)")]
+    [InlineData("flat on the third", "everyone flat on degree 3 in D♭")]
+    [InlineData("s st top", "sopranos strained at the top in D♭")]
+    [InlineData("sab g coming down", "sopranos, altos and basses good coming down in D♭")]
+    [InlineData("a v again", "altos off in the vowel \"again\" in D♭")]
+    [InlineData("windows please", "noted: windows please")]
+    [InlineData("a\u001b[31m red\u202e", "noted: a [31m red")]
+    public void The_echo_says_how_it_was_understood(string raw, string echo) =>
+        Assert.Equal(echo, MarkWords.Echo(MarkGrammar.Parse(raw, SampleChoir.Four), InDFlat, SampleChoir.Four));
+
+    [Fact]
+    public void A_step_without_keys_has_no_key_in_its_echo() =>
+        Assert.Equal("everyone tired", MarkWords.Echo(MarkGrammar.Parse("tired", SampleChoir.Four), InDFlat with { Tonic = null }, SampleChoir.Four));
+
+    [Fact]
+    public void No_text_makes_it_throw_and_nothing_typed_is_lost() => Gen.OneOf(Gen.String, WordSalad).Sample(raw =>
+    {
+        MarkContent mark = MarkGrammar.Parse(raw, SampleChoir.Four);
+        string echo = MarkWords.Echo(mark, InDFlat, SampleChoir.Four);
+        return mark.Raw == raw && !echo.Any(char.IsControl) && (!mark.IsFreeNote || echo.StartsWith("noted: ", StringComparison.Ordinal));
+    });
+
+    [Fact]
+    public void Every_kind_is_reached_by_id_words_and_each_spelling_after_a_part()
+    {
+        foreach (MarkKind kind in MarkKindData.Of(SampleChoir.Four))
+        {
+            Assert.All([kind.Id, kind.Words, .. kind.Spellings], spelling => Assert.Equal(kind.Id, MarkGrammar.Parse("t " + spelling, SampleChoir.Four).KindId));
+        }
+    }
+
+    [Fact]
+    public void No_spelling_means_two_usual_kinds()
+    {
+        string[] all = [.. MarkKindData.Usual.SelectMany(kind => kind.Spellings.Append(kind.Id))];
+        Assert.Equal(all.Distinct().Count(), all.Length);
+    }
+
+    private static readonly string[] Salad =
+    [
+        "a", "s", "altos", "men", "f", "flat", "in", "at", "on", "the", "e", "bb", "c#5", "5", "b3", "top", "coming", "down", "degree", "and", "wobbly", "\0", "😀", "sharp", "key", "of",
+    ];
+
+    private static Gen<string> WordSalad => Gen.Int[0, Salad.Length - 1].Array[0, 12].Select(picks => string.Join(' ', picks.Select(pick => Salad[pick])));
+}

@@ -1,0 +1,157 @@
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Review;
+using WarmupConsole.Tests.Sessions.Marks;
+using WarmupConsole.Tests.Sessions.Planning;
+
+namespace WarmupConsole.Tests.Sessions.Review;
+
+public sealed class SessionReviewTests
+{
+    [Fact]
+    public void Real_minutes_talk_rounds_and_keys_are_counted_step_by_step()
+    {
+        SessionReview review = Of(new SampleLog().Started()
+            .After(5, new StepStarted(0, "counted-breath", []))
+            .After(20, new RoundStarted(0, 0)).After(12, new RoundStarted(0, 1))
+            .After(12, new StepStarted(1, "five-note-scale", [60, 61]))
+            .After(15, new HoldChanged("none")).Rung(1, 0, "C4", 7).Rung(1, 1, "Db4", 7).Begin(1, 2, "D4", 7)
+            .After(3, new RungEnded(1, 2, false)).After(0, new RunEnded("ended")));
+        Assert.Equal(
+            [
+                new(0, "counted-breath", "Counted breath", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(20), 0, 2),
+                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(17), 2, 0),
+            ],
+            review.Steps);
+        Assert.Equal(("ended", "2027-02-16.yaml", TimeSpan.FromSeconds(93)), (review.Ending, review.PlanName, review.Spent));
+        Assert.Equal(2, review.Rungs.Count);
+    }
+
+    [Fact]
+    public void Time_in_which_the_machine_was_off_is_not_counted_and_the_run_is_cut_off_until_its_end()
+    {
+        SampleLog log = new SampleLog().Started().After(10, new StepStarted(0, "five-note-scale", [60])).Rung(0, 0, "C4", 7)
+            .Restarted(600, new RunResumed(0, 1)).Rung(0, 1, "Db4", 7);
+        Assert.Equal((TimeSpan.FromSeconds(34), "cut off", 2), (Of(log).Spent, Of(log).Ending, Of(log).Steps[0].Rungs));
+        Assert.Equal("finished", Of(log.After(0, new RunEnded("finished"))).Ending);
+        Assert.Equal(TimeSpan.FromSeconds(634), Of(log).End - Of(log).Start);
+    }
+
+    [Fact]
+    public void Each_part_is_exposed_to_the_pitches_of_the_pattern_in_its_own_octave()
+    {
+        SessionReview review = Of(TwoKeys());
+        Assert.Equal(["C4", "D4", "E4", "F4", "G4"], review.Rungs[0].Pitches["alto"].Select(pitch => pitch.ToAscii()));
+        Assert.Equal(["Db3", "Eb3", "F3", "Gb3", "Ab3"], review.Rungs[1].Pitches["bass"].Select(pitch => pitch.ToAscii()));
+        Assert.Equal((0, 2), Count(review, "alto", "F4"));
+        Assert.Equal((0, 1), Count(review, "alto", "Ab4"));
+        Assert.Equal((0, 0), Count(review, "alto", "Ab3"));
+    }
+
+    [Fact]
+    public void Of_an_unknown_exercise_only_lowest_and_highest_are_known()
+    {
+        SessionReview review = Of(new SampleLog().Started().After(1, new StepStarted(0, "lost", [60])).Rung(0, 0, "C4", 7));
+        Assert.Equal(["C4", "G4"], review.Rungs[0].Pitches["soprano"].Select(pitch => pitch.ToAscii()));
+        Assert.Equal("lost", review.Steps[0].Title);
+    }
+
+    /// <summary>Place and pitch of a mark in C, and which alto pitches it means there.</summary>
+    [Theory]
+    [InlineData("", null, "C4 D4 E4 F4 G4")]
+    [InlineData("top", null, "G4")]
+    [InlineData("bottom", null, "C4")]
+    [InlineData("degree 3", null, "E4")]
+    [InlineData("degree 3, coming down", null, "E4")]
+    [InlineData("on D", null, "D4")]
+    [InlineData("again", null, "C4 D4 E4 F4 G4")]
+    [InlineData("", 64, "E4")]
+    [InlineData("", 80, "Ab5")]
+    public void A_mark_means_as_few_pitches_as_it_says(string place, int? pitch, string meant)
+    {
+        SessionReview review = Of(TwoKeys().Mark(1, 0, 0, "raw", ["alto"], "flat", "C4", pitch: pitch, place: place));
+        Assert.Equal(meant, string.Join(' ', review.Marks[0].Pitches.Select(p => p.ToAscii())));
+        Assert.All(review.Marks[0].Pitches.Where(p => p.Midi < 79), p => Assert.Equal(1, Count(review, "alto", p.ToAscii()).Marked));
+        Assert.Equal(0, review.Counts.Where(count => count.Part != "alto").Sum(count => count.Marked));
+    }
+
+    [Fact]
+    public void A_key_that_was_named_finds_the_last_rung_in_that_key()
+    {
+        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f in C", ["alto"], "flat", "C4", named: true));
+        Assert.Equal((0, Pitch.MiddleC), (review.Marks[0].Rung, review.Marks[0].Key));
+        Assert.Equal((1, 1), Count(review, "alto", "C4"));
+    }
+
+    [Fact]
+    public void Two_marks_on_one_rung_count_once_and_praise_counts_nothing()
+    {
+        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f", ["alto"], "flat", "Db4").Mark(2, 0, 1, "a st", ["alto"], "strained", "Db4").Mark(3, 0, 1, "s g", ["soprano"], "good", "Db4"));
+        Assert.Equal((1, 2), Count(review, "alto", "F4"));
+        Assert.Equal((0, 2), Count(review, "soprano", "F4"));
+        Assert.True(review.Marks[2].IsPraise);
+    }
+
+    [Fact]
+    public void A_mark_of_everyone_is_one_of_each_part_that_sang_and_a_free_note_of_none()
+    {
+        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "late", [], "late", "Db4").Mark(2, 0, 1, "open a window", [], null, "Db4"));
+        Assert.Equal(["soprano", "alto", "tenor", "bass", ""], review.Marks.Select(mark => mark.Part));
+        Assert.Equal((1, 2), Count(review, "bass", "F3"));
+    }
+
+    [Fact]
+    public void Marks_taken_back_are_gone_and_moved_ones_count_where_they_belong()
+    {
+        SessionReview review = Of(TwoKeys().Mark(1, 0, 1, "a f", ["alto"], "flat", "Db4").Mark(2, 0, 1, "s f", ["soprano"], "flat", "Db4")
+            .After(1, new MarkUndone(2)).After(1, new MarkMoved(1, 0, 0)));
+        ReviewMark mark = Assert.Single(review.Marks);
+        Assert.Equal((1, "alto", 0), (mark.Id, mark.Part, mark.Rung));
+        Assert.Equal(((1, 1), (0, 1)), (Count(review, "alto", "C4"), Count(review, "alto", "Ab4")));
+    }
+
+    [Fact]
+    public void A_repeated_rung_is_sung_twice_and_a_broken_one_counts_only_when_marked()
+    {
+        SampleLog log = TwoKeys().Rung(0, 1, "Db4", 7).Begin(0, 2, "D4", 7).After(3, new RungEnded(0, 2, false));
+        Assert.Equal(((0, 2), (0, 0)), (Count(Of(log), "alto", "Ab4"), Count(Of(log), "alto", "A4")));
+        Assert.Equal((1, 1), Count(Of(log.Mark(1, 0, 2, "a f", ["alto"], "flat", "D4")), "alto", "A4"));
+    }
+
+    [Fact]
+    public void A_log_without_records_is_refused() =>
+        Assert.Contains("nothing to review", Assert.Throws<ArgumentException>(() => Of(new SampleLog())).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_review_in_words_names_steps_marks_and_the_table()
+    {
+        string text = ReviewText.Write(Of(TwoKeys().Mark(1, 0, 1, "tb s", ["tenor", "bass"], "sharp", "Db4", place: "top").Mark(2, 0, 1, "win\u001bdow", [], null).After(4, new RunEnded("finished"))), SampleChoir.Four);
+        Assert.Equal(
+            """
+            The Lantern Quay Singers, 16 February 2027, 19:30 to 19:30, plan 2027-02-16.yaml: 0:45, led to its end.
+
+            Steps
+               1  Five note scale                    0:30  of it talk 0:02, 2 keys
+
+            Marks
+              tenors and basses sharp at the top in D♭ (Five note scale), typed: tb s
+              noted: win dow (Five note scale), typed: win dow
+
+            Pitches, marked / sung (in keys; a mark without a pitch counts for all pitches of its key)
+                    sopranos    altos   tenors   basses
+            """.ReplaceLineEndings("\n").Split('\n')[..^1],
+            text.Split('\n')[..10]);
+        Assert.Contains("  A♭3          ·         ·     1 / 1     1 / 1\n", text, StringComparison.Ordinal);
+        Assert.Contains("  F4       0 / 2     0 / 2         ·         ·\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', text);
+    }
+
+    /// <summary>The five-note scale in C and D flat.</summary>
+    private static SampleLog TwoKeys() => new SampleLog().Started()
+        .After(15, new StepStarted(0, "five-note-scale", [60, 61])).Rung(0, 0, "C4", 7).Rung(0, 1, "Db4", 7);
+
+    private static SessionReview Of(SampleLog log) => SessionReview.From(log.Records, SampleChoir.Four, SampleExercises.All);
+
+    private static (int Marked, int Sung) Count(SessionReview review, string part, string pitch) =>
+        review.Counts.Where(count => count.Part == part && count.Midi == Pitch.Parse(pitch).Midi).Select(count => (count.Marked, count.Sung)).SingleOrDefault();
+}

@@ -1,0 +1,31 @@
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Screens;
+
+namespace WarmupConsole.Tests.Tui;
+
+/// <summary>A console whose session is set by hand; it remembers what was posted.</summary>
+internal sealed class FakeLiveConsole(LiveSession session) : ILiveConsole
+{
+    public event Action? Changed;
+
+    public LiveSession Session { get; private set; } = session;
+
+    public ConsoleStatus Status { get; set; } = new("Sound: the piano on port 2", "sessions/2027-02-16T19-00.jsonl", false);
+
+    public Moment Now { get; set; } = LiveFixture.Now;
+
+    public List<LiveInput> Posted { get; } = [];
+
+    public Dictionary<LiveAction, string> Refused { get; } = [];
+
+    public void Show(LiveSession session)
+    {
+        Session = session;
+        Changed?.Invoke();
+    }
+
+    public void Post(LiveInput input) => Posted.Add(input);
+
+    public string? WhyNot(LiveAction action) => Refused.GetValueOrDefault(action);
+}
