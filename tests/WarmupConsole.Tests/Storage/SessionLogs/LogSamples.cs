@@ -27,6 +27,7 @@ internal static class LogSamples
         new LadderChanged(0, 1, [60, 61, 60], "one more key"),
         new RungEnded(0, 0, true),
         new RoundStarted(1, 2),
+        new LeadInStarted(0, 0),
         new RunResumed(1, 2),
         new RunEnded("finished"),
     ];
