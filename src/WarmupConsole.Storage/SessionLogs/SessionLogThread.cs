@@ -83,6 +83,11 @@ public sealed class SessionLogThread : IDisposable
     /// <summary>Writes and flushes the rest, then ends the thread.</summary>
     public void Dispose()
     {
+        if (isEnding)
+        {
+            return;
+        }
+
         isEnding = true;
         wake.Set();
         if (thread.IsAlive)

@@ -50,8 +50,14 @@ internal sealed class YamlTreeBuilder(Parser parser, ProblemList problems)
             return new YamlText("", true, PlaceOf(alias.Start, alias.End), false, 0);
         }
 
-        RefuseExtras((NodeEvent)parser.Current!);
-        return parser.Current switch
+        if (parser.Current is not NodeEvent node)
+        {
+            // The parser leaves out one of a pair when a name is empty ("- : x").
+            return GiveUp(parser.Current!, StorageTexts.NotYaml("a name or its value is missing"));
+        }
+
+        RefuseExtras(node);
+        return node switch
         {
             Scalar scalar => Text(scalar),
             SequenceStart start => List(start, depth),

@@ -15,7 +15,8 @@ public sealed class ChoirFileTests
         Assert.Equal(("The Lantern Quay Singers", "Saltmarsh Ferry", false, 120), (choir.Name, choir.Town, choir.Demo, choir.RehearsalMinutes));
         Part soprano = choir.Parts[0];
         Assert.Equal(("soprano", "Soprano", 14, 0), (soprano.Id, soprano.Name, soprano.Singers, soprano.PlacementOctaves));
-        Assert.Equal((["s", "sop"], ["women", "upper"]), (soprano.Letters, soprano.Groups));
+        Assert.Equal(["s", "sop"], soprano.Letters);
+        Assert.Equal(["women", "upper"], soprano.Groups);
         Assert.Equal(new PitchRange(Pitch.Parse("C4"), Pitch.Parse("G5")), soprano.Range.Extreme);
         Assert.Equal(new Concert(new(2027, 5, 22), "Spring concert"), Assert.Single(choir.Concerts));
         Assert.Equal(("swallowed", "swallowed tone", false), (choir.OwnMarkKinds[0].Id, choir.OwnMarkKinds[0].Words, choir.OwnMarkKinds[0].IsPraise));

@@ -24,6 +24,7 @@ public sealed class YamlTreeTests
     [InlineData("a: \"\\e[2J\"\n", "\"\\e[2J", "U+001B")]
     [InlineData("# \u001b[2J\na: 1\n", "\u001b", "U+001B")]
     [InlineData("a: b\0c\n", "\0", "U+0000")]
+    [InlineData("a:\n  - : x\n", "- : x", "cannot be read as YAML")]
     [InlineData("a: [1, 2\n", "[", "cannot be read as YAML")]
     [InlineData("a: 'open\n", "'open", "cannot be read as YAML")]
     public void What_no_plain_file_needs_is_refused_at_its_place(string text, string at, string words)
@@ -32,7 +33,7 @@ public sealed class YamlTreeTests
         Assert.Contains(read.Problems, problem => problem.Message.Contains(words, StringComparison.Ordinal));
         if (words.StartsWith("cannot", StringComparison.Ordinal))
         {
-            Assert.All(read.Problems, problem => Assert.InRange(problem.Line, 1, 2));
+            Assert.All(read.Problems, problem => Assert.InRange(problem.Line, 1, 3));
             return;
         }
 

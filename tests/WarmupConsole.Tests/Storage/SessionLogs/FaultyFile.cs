@@ -1,0 +1,53 @@
+using WarmupConsole.Storage.SessionLogs;
+
+namespace WarmupConsole.Tests.Storage.SessionLogs;
+
+/// <summary>A file that drops what was not flushed, refuses writes, and tears them.</summary>
+internal sealed class FaultyFile : ILogFile
+{
+    private readonly List<byte> held = [];
+    private int durable;
+
+    /// <summary>What a reader sees while the machine is up.</summary>
+    internal byte[] Bytes => [.. held];
+
+    /// <summary>What is left after a power cut.</summary>
+    internal byte[] AfterPowerCut => [.. held.Take(durable)];
+
+    internal bool RefusesWrites { get; set; }
+
+    /// <summary>Bytes of a refused write that reach the file all the same.</summary>
+    internal int TornBytes { get; set; }
+
+    internal bool RefusesFlush { get; set; }
+
+    internal int Flushes { get; private set; }
+
+    public void Append(ReadOnlySpan<byte> bytes)
+    {
+        if (RefusesWrites)
+        {
+            held.AddRange(bytes[..Math.Min(TornBytes, bytes.Length)]);
+            throw new IOException("No space left on device");
+        }
+
+        held.AddRange(bytes);
+    }
+
+    public void FlushToDisk()
+    {
+        if (RefusesFlush)
+        {
+            // As systems do: what could not be flushed is dropped.
+            held.RemoveRange(durable, held.Count - durable);
+            throw new IOException("Input/output error");
+        }
+
+        Flushes++;
+        durable = held.Count;
+    }
+
+    public void Dispose()
+    {
+    }
+}

@@ -1,0 +1,155 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Storage.SessionLogs;
+
+namespace WarmupConsole.Tests.Storage.SessionLogs;
+
+public sealed class SessionLogReaderTests
+{
+    private static readonly byte[] Whole = LogSamples.Log(LogSamples.EachKind);
+    private static readonly IReadOnlyList<int> Ends = LogSamples.LineEnds(Whole);
+
+    [Fact]
+    public void Every_kind_of_event_has_a_sample_here()
+    {
+        IEnumerable<string> kinds = typeof(SessionEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(SessionEvent))).Select(type => type.Name);
+        Assert.Equal(kinds.Order(), LogSamples.EachKind.Select(fact => fact.GetType().Name).Distinct().Order());
+    }
+
+    [Fact]
+    public void Every_event_reads_back_as_itself()
+    {
+        SessionLog log = SessionLogReader.Read(Whole);
+        Assert.Empty(log.Damages);
+        Assert.Equal(LogSamples.EachKind.Count, log.Records.Count);
+        Assert.All(log.Records, record => Assert.Equivalent(LogSamples.EachKind[(int)record.Sequence - 1], record.Event, strict: true));
+        Assert.All(log.Records, record => Assert.Equal((LogSamples.Evening, 1, 123_456_789), (record.At, record.Epoch, record.Monotonic.Nanoseconds)));
+        Assert.Equal(Whole, LogSamples.Log([.. log.Records.Select(record => record.Event)]));
+    }
+
+    [Fact]
+    public void A_line_is_as_the_specification_shows_it()
+    {
+        string line = Encoding.UTF8.GetString(LogSamples.Log(new MarkUndone(7)));
+        Assert.StartsWith("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":123456789,\"id\":7,\"crc\":\"", line, StringComparison.Ordinal);
+        string body = line[..line.IndexOf(",\"crc\"", StringComparison.Ordinal)];
+        Assert.EndsWith(Crc32.Of(Encoding.UTF8.GetBytes(body)).ToString("x8", CultureInfo.InvariantCulture) + "\"}\n", line, StringComparison.Ordinal);
+    }
+
+    /// <summary>The check value of CRC-32/ISO-HDLC in the catalogue of parametrised CRC algorithms.</summary>
+    [Fact]
+    public void The_checksum_gives_the_published_check_value() => Assert.Equal(0xCBF43926, Crc32.Of("123456789"u8));
+
+    [Fact]
+    public void Cut_at_any_byte_the_whole_records_before_read_back()
+    {
+        for (int cut = 0; cut <= Whole.Length; cut++)
+        {
+            SessionLog log = SessionLogReader.Read(Whole.AsSpan(0, cut));
+            int whole = Ends.Count(end => end - 1 <= cut);
+            bool clean = cut == 0 || Ends.Contains(cut) || Ends.Contains(cut + 1);
+            Assert.Equal(whole, log.Records.Count);
+            Assert.Equal(clean ? [] : [DamageKind.TornTail], log.Damages.Select(damage => damage.Kind));
+            Assert.All(log.Damages, damage => Assert.Equal(cut, damage.Offset + damage.Length));
+        }
+    }
+
+    [Fact]
+    public void With_any_bit_flipped_all_other_records_read_back_and_the_damage_is_told()
+    {
+        for (int at = 0; at < Whole.Length; at++)
+        {
+            byte[] spoilt = [.. Whole];
+            spoilt[at] ^= (byte)(1 << (at % 8));
+            SessionLog log = SessionLogReader.Read(spoilt);
+            int line = Ends.Count(end => end <= at);
+            bool isLineEnd = Whole[at] == '\n';
+            long[] lost = isLineEnd && line + 1 < Ends.Count ? [line + 1, line + 2] : [line + 1];
+            Assert.True(log.Damages.Count > 0, $"nothing was told of byte {at}");
+            Assert.Equal(Enumerable.Range(1, Ends.Count).Select(n => (long)n).Except(lost), log.Records.Select(record => record.Sequence));
+            Assert.Contains(log.Damages, damage => damage.Offset <= at && at <= damage.Offset + damage.Length);
+        }
+    }
+
+    [Fact]
+    public void Bytes_that_are_no_log_at_all_are_told_and_not_thrown()
+    {
+        Random random = new(11);
+        for (int file = 0; file < 300; file++)
+        {
+            byte[] junk = new byte[random.Next(1, 400)];
+            random.NextBytes(junk);
+            Assert.Empty(SessionLogReader.Read(junk).Records);
+        }
+
+        Assert.Empty(SessionLogReader.Read([]).Damages);
+    }
+
+    [Theory]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"sneezed\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1", DamageKind.UnknownType)]
+    [InlineData("{\"format\":2,\"seq\":1,\"type\":\"mark-undone\"", DamageKind.NewerFormat)]
+    [InlineData("{\"format\":0,\"seq\":1", DamageKind.NotARecord)]
+    [InlineData("{\"seq\":1", DamageKind.NotARecord)]
+    [InlineData("{\"format\":\"1\"", DamageKind.NotARecord)]
+    [InlineData("[1", DamageKind.NotARecord)]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1", DamageKind.NotARecord)]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"id\":\"seven\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1", DamageKind.NotARecord)]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"id\":7,\"at\":\"yesterday\",\"epoch\":1,\"mono\":1", DamageKind.NotARecord)]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"hold-changed\",\"hold\":null,\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1", DamageKind.NotARecord)]
+    public void A_line_with_a_right_checksum_is_judged_by_what_it_says(string body, DamageKind kind)
+    {
+        SessionLog log = SessionLogReader.Read(Checked(body));
+        Assert.Empty(log.Records);
+        LogDamage damage = Assert.Single(log.Damages);
+        Assert.Equal((kind, LogTexts.Damage(kind)), (damage.Kind, damage.Sentence));
+    }
+
+    [Fact]
+    public void A_field_that_is_not_known_is_passed_over()
+    {
+        SessionLog log = SessionLogReader.Read(Checked("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7,\"mood\":\"bright\""));
+        Assert.Equal(new MarkUndone(7), Assert.Single(log.Records).Event);
+    }
+
+    [Fact]
+    public void A_line_taken_out_is_told_as_a_gap_with_its_numbers()
+    {
+        LogDamage gap = Assert.Single(SessionLogReader.Read([.. Whole[..Ends[2]], .. Whole[Ends[4]..]]).Damages);
+        Assert.Equal((DamageKind.SequenceGap, "records 4 to 5 are missing", Ends[2]), (gap.Kind, gap.Sentence, (int)gap.Offset));
+    }
+
+    [Fact]
+    public void The_same_record_twice_is_passed_over_and_another_under_its_number_is_told()
+    {
+        Assert.Empty(SessionLogReader.Read([.. Whole, .. Whole[Ends[1]..Ends[2]]]).Damages);
+        SessionLog log = SessionLogReader.Read([.. Whole, .. LogSamples.Log(new MarkUndone(99))]);
+        Assert.Equal(DamageKind.SequenceRepeated, Assert.Single(log.Damages).Kind);
+        Assert.Equal(Ends.Count, log.Records.Count);
+    }
+
+    [Fact]
+    public void Windows_line_ends_change_nothing() =>
+        Assert.Empty(SessionLogReader.Read(Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Whole).Replace("\n", "\r\n", StringComparison.Ordinal))).Damages);
+
+    /// <summary>
+    /// Made from docs/session-log.md alone, by another program with another CRC-32, and never written again: a log of format 1 must
+    /// be read by every later version.
+    /// </summary>
+    [Fact]
+    public void A_log_kept_from_the_first_version_still_reads()
+    {
+        SessionLog log = SessionLogReader.Read(File.ReadAllBytes(Golden("session-log-format-1.jsonl")));
+        Assert.Equal((14, 1), (log.Records.Count, log.Damages.Count));
+        Assert.Equal(DamageKind.TornTail, log.Damages[0].Kind);
+        Assert.Equal("The Lantern Quay Singers", log.Start!.Choir);
+        Assert.Equal("altos ♭ in \"E\"", log.Records.Select(record => record.Event).OfType<MarkMade>().First().Raw);
+    }
+
+    private static byte[] Checked(string body) =>
+        Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{body},\"crc\":\"{Crc32.Of(Encoding.UTF8.GetBytes(body)):x8}\"}}\n"));
+
+    private static string Golden(string name, [CallerFilePath] string here = "") =>
+        Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "Golden", name);
+}
