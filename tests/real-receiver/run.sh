@@ -28,9 +28,13 @@ started=()
 terminal() { tmux -L "real-receiver-$$" -f "$work/tmux.conf" "$@"; }
 end_all() {
     terminal kill-server 2>/dev/null || true
-    local pid
-    for pid in "${started[@]}"; do kill "$pid" 2>/dev/null || true; done
-    for pid in "${started[@]}"; do wait "$pid" 2>/dev/null || true; done
+    local i pid
+    for ((i = ${#started[@]} - 1; i >= 0; i--)); do # clients before their server
+        pid="${started[i]}"
+        kill "$pid" 2>/dev/null || continue
+        until_true 3 gone "$pid" || kill -KILL "$pid" 2>/dev/null || true
+        wait "$pid" 2>/dev/null || true
+    done
     rm -rf "$work"
 }
 trap end_all EXIT
@@ -61,7 +65,8 @@ gone() { local state; state="$(ps -o stat= -p "$1" 2>/dev/null)" || return 0; [[
 
 # --- the receiver ---------------------------------------------------------------------------------------------------------
 
-export JACK_DEFAULT_SERVER="real-receiver-$$" JACK_NO_AUDIO_RESERVATION=1
+# One name for all runs: JACK keeps the place of a server that was killed until one of the same name comes, and has eight.
+export JACK_DEFAULT_SERVER=real-receiver JACK_NO_AUDIO_RESERVATION=1
 events="$work/events.txt"
 : >"$events"
 # On a busy machine an asynchronous server drops the events of a period that a client missed: -S waits for it. Measured with
