@@ -1,0 +1,35 @@
+using System.Diagnostics;
+
+namespace WarmupConsole.Benchmarks;
+
+/// <summary>
+/// A piece of work and how often it is repeated in one sample, so that a sample is long against the clock's own grain.
+/// The work returns something that depends on all of it: nothing can then be optimised away.
+/// </summary>
+internal sealed record Benchmark(string Name, int Repeats, Func<long> Work)
+{
+    private const int WarmUps = 50;
+    private const int Samples = 500;
+
+    /// <summary>Nanoseconds of one repetition: median, 99th percentile and largest of the samples.</summary>
+    internal Figures Run()
+    {
+        long sum = 0;
+        for (int i = 0; i < WarmUps; i++)
+        {
+            sum += Work();
+        }
+
+        double[] samples = new double[Samples];
+        for (int i = 0; i < Samples; i++)
+        {
+            long start = Stopwatch.GetTimestamp();
+            sum += Work();
+            samples[i] = Stopwatch.GetElapsedTime(start).TotalNanoseconds / Repeats;
+        }
+
+        GC.KeepAlive(sum);
+        Array.Sort(samples);
+        return new(samples[Samples / 2], samples[Samples * 99 / 100], samples[^1]);
+    }
+}
