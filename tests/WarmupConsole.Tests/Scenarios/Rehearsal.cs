@@ -173,9 +173,12 @@ internal sealed class Rehearsal : IDisposable
 
     private Rehearsal Press(string stroke)
     {
-        _screen.Press(stroke.Length == 1 ? new Key(stroke[0]) : Key.Parse(stroke));
+        _screen.Press(stroke.Length == 1 ? new Key(stroke[0]) : Named(stroke));
         return Settle();
     }
+
+    private static Key Named(string stroke) =>
+        Key.TryParse(stroke, out Key? key) ? key : throw new ArgumentException($"{stroke} is no key.", nameof(stroke));
 
     /// <summary>What the host's and the log's threads would do at once.</summary>
     private Rehearsal Settle()
