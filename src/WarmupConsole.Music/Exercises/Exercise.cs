@@ -8,22 +8,28 @@ public sealed record Exercise
     /// <summary>The canonical id: lower-case words joined by hyphens.</summary>
     public required string Id { get; init; }
 
+    /// <summary>As it is shown.</summary>
     public required string Title { get; init; }
 
+    /// <summary>The kind of work, which gives its place in a warm-up.</summary>
     public required Stage Stage { get; init; }
 
     /// <summary>The line to sing, or null for body and breathing.</summary>
     public Pattern? Pattern { get; init; }
 
+    /// <summary>The scale that its degrees refer to.</summary>
     public Mode Mode { get; init; } = Mode.Major;
 
+    /// <summary>How quick it is led.</summary>
     public required TempoRange Tempo { get; init; }
 
     /// <summary>Loudness words spread evenly over the pattern: one ("mp") or a course ("p", "f", "p"); never empty.</summary>
     public IReadOnlyList<string> Dynamics { get; init; } = ["mf"];
 
+    /// <summary>How its notes are joined.</summary>
     public Articulation Articulation { get; init; } = Articulation.Legato;
 
+    /// <summary>What it trains; may be empty.</summary>
     public IReadOnlyList<Purpose> Purposes { get; init; } = [];
 
     /// <summary>Counted phases of one round; empty for sung exercises.</summary>

@@ -36,9 +36,12 @@ public static class PurposeData
     /// <summary>All names as files write them, in the order of the table.</summary>
     public static IReadOnlyList<string> Ids { get; } = [.. Rows.Select(row => row.Id)];
 
+    /// <summary>The name of a purpose in files.</summary>
     public static string Id(Purpose purpose) => Rows[(int)purpose].Id;
 
+    /// <summary>The purpose as a director reads it.</summary>
     public static string Words(Purpose purpose) => Rows[(int)purpose].Words;
 
+    /// <summary>Finds a purpose by its name in files; false for any other text.</summary>
     public static bool TryFind(string id, out Purpose purpose) => ByFileName.TryGetValue(id, out purpose);
 }

@@ -6,12 +6,16 @@ namespace WarmupConsole.Music.Pitches;
 /// </summary>
 public readonly record struct Interval(int Steps, int Semitones)
 {
+    /// <summary>No distance.</summary>
     public static Interval Unison => default;
 
+    /// <summary>The diatonic half-step, one letter name up.</summary>
     public static Interval MinorSecond => new(1, 1);
 
+    /// <summary>Seven semitones, four letter names up.</summary>
     public static Interval PerfectFifth => new(4, 7);
 
+    /// <summary>Twelve semitones, seven letter names up.</summary>
     public static Interval Octave => new(7, 12);
 
     public static Interval operator -(Interval interval) => new(-interval.Steps, -interval.Semitones);

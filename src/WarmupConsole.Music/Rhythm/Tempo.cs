@@ -9,7 +9,10 @@ namespace WarmupConsole.Music.Rhythm;
 /// </summary>
 public readonly record struct Tempo : IComparable<Tempo>
 {
+    /// <summary>The slowest tempo there is.</summary>
     public const int SlowestBeatsPerMinute = 20;
+
+    /// <summary>The quickest tempo there is.</summary>
     public const int FastestBeatsPerMinute = 300;
 
     private const long NanosecondsPerMinute = 60_000_000_000;

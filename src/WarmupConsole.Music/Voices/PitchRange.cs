@@ -16,12 +16,16 @@ public readonly record struct PitchRange
         (Low, High) = (low, high);
     }
 
+    /// <summary>The lowest pitch.</summary>
     public Pitch Low { get; }
 
+    /// <summary>The highest pitch.</summary>
     public Pitch High { get; }
 
+    /// <summary>True when a MIDI number lies within, ends included.</summary>
     public bool Contains(int midi) => Low.Midi <= midi && midi <= High.Midi;
 
+    /// <summary>True when the whole other range lies within.</summary>
     public bool Contains(PitchRange other) => Contains(other.Low.Midi) && Contains(other.High.Midi);
 
     /// <summary>Semitones from the lowest to the highest.</summary>

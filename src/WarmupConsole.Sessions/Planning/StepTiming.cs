@@ -19,12 +19,11 @@ public static class StepTiming
     /// <summary>One round of a body or breathing exercise.</summary>
     public static Beats RoundBeats(Exercise exercise) => Beats.FromBeats(exercise.Phases.Sum(phase => phase.Counts));
 
-    /// <summary>A whole step: talk, cue and count-in once, and its rungs; or talk and its rounds.</summary>
-    public static TimeSpan Step(Exercise exercise, Tempo tempo, int talkSeconds, int rungs, int rounds, int breathBeats)
-    {
-        Beats work = exercise.IsSung
-            ? Cue + CountIn + (RungBeats(exercise, breathBeats) * rungs)
-            : RoundBeats(exercise) * rounds;
-        return TimeSpan.FromSeconds(talkSeconds) + tempo.DurationOf(work);
-    }
+    /// <summary>What is done in a step: cue and count-in once, and its rungs; or its rounds.</summary>
+    public static Beats WorkBeats(Exercise exercise, int rungs, int rounds, int breathBeats) => exercise.IsSung
+        ? Cue + CountIn + (RungBeats(exercise, breathBeats) * rungs)
+        : RoundBeats(exercise) * rounds;
+
+    /// <summary>A whole step: its talk, then its work at its tempo.</summary>
+    public static TimeSpan Step(Tempo tempo, int talkSeconds, Beats work) => TimeSpan.FromSeconds(talkSeconds) + tempo.DurationOf(work);
 }

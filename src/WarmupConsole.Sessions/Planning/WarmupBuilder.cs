@@ -31,6 +31,6 @@ public static class WarmupBuilder
         // A step in which no key fits is passed over while it runs, and takes no time.
         TimeSpan Planned(KeyLadder keys) => exercise.IsSung && keys.Rungs.Count == 0
             ? TimeSpan.Zero
-            : StepTiming.Step(exercise, tempo, talk, keys.Rungs.Count, rounds, plan.BreathBeats);
+            : StepTiming.Step(tempo, talk, StepTiming.WorkBeats(exercise, keys.Rungs.Count, rounds, plan.BreathBeats));
     }
 }

@@ -152,7 +152,7 @@ internal static class LiveFixture
     {
         PlanStep plan = new() { ExerciseId = exercise.Id };
         int rungs = exercise.IsSung ? Keys.Length : 0;
-        TimeSpan planned = StepTiming.Step(exercise, exercise.Tempo.Default, exercise.TalkSeconds, rungs, rounds, plan.BreathBeats);
+        TimeSpan planned = StepTiming.Step(exercise.Tempo.Default, exercise.TalkSeconds, StepTiming.WorkBeats(exercise, rungs, rounds, plan.BreathBeats));
         return new(plan, exercise, exercise.Tempo.Default, new([], []), exercise.TalkSeconds, rounds, planned);
     }
 

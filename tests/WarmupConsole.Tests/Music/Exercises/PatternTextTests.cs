@@ -15,7 +15,7 @@ public class PatternTextTests
     private static readonly Gen<Pattern> AnyPattern = AnyNote.Array[0, 20].Select(notes =>
         new Pattern([new(Degree.Tonic, Beats.FromBeats(1), null), .. notes]));
 
-    private static readonly Gen<Syllable?> AnySyllable = 
+    private static readonly Gen<Syllable?> AnySyllable =
         Gen.OneOf(new Syllable("noo", "u"), new Syllable("mah", "a"), new Syllable("hm", "")).Null();
 
     [Fact]
