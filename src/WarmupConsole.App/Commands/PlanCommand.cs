@@ -62,14 +62,13 @@ internal static class PlanCommand
     private static NextPlanInput Input(Composition composition, Content content, LastSession? last, DateOnly? date)
     {
         Plan plan = last?.Content.Plan ?? content.Plan.Plan;
-        DateOnly today = DateOnly.FromDateTime(composition.Wall.GetLocalNow().DateTime);
         return new()
         {
             Choir = content.Folder.Choir,
             Last = plan,
             Exercises = content.Folder.Exercises.ToDictionary(exercise => exercise.Id),
             Review = last?.Review,
-            Date = date ?? (content.Plan.Plan.Date ?? today).AddDays(DaysBetween),
+            Date = date ?? (content.Plan.Plan.Date ?? composition.Today).AddDays(DaysBetween),
         };
     }
 

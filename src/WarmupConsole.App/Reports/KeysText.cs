@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.App.Reports;
@@ -14,17 +15,17 @@ internal static class KeysText
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
             text.Append(CultureInfo.InvariantCulture, $"{index + 1}. {step.Exercise.Title}, {Minutes.Of(step.Planned)}\n");
-            Keys(text, step);
+            Keys(text, step, warmup.Choir.Notes);
         }
 
         return text.Append(CultureInfo.InvariantCulture, $"Together {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
     }
 
-    private static void Keys(StringBuilder text, WarmupStep step)
+    private static void Keys(StringBuilder text, WarmupStep step, NoteNaming notes)
     {
         foreach (Rung rung in step.Ladder.Rungs)
         {
-            text.Append(CultureInfo.InvariantCulture, $"   {rung.Tonic,-4} {string.Join("  ", rung.Parts.Select(Part))}\n");
+            text.Append(CultureInfo.InvariantCulture, $"   {notes.Write(rung.Tonic),-4} {string.Join("  ", rung.Parts.Select(part => Part(part, notes)))}\n");
         }
 
         foreach (string reason in step.Ladder.Reasons)
@@ -33,5 +34,5 @@ internal static class KeysText
         }
     }
 
-    private static string Part(RungPart part) => part.Sings ? $"{part.Part.Name} {part.Span}" : $"({part.Part.Name} rests)";
+    private static string Part(RungPart part, NoteNaming notes) => part.Sings ? $"{part.Part.Name} {part.Span.In(notes)}" : $"({part.Part.Name} rests)";
 }

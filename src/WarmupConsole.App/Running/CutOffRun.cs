@@ -32,8 +32,8 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts)
         return AppTexts.CutOff(Facts.StepIndex + 1, step.Exercise.Title, key);
     }
 
-    private static string KeyName(WarmupStep step, int midi) =>
-        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {rung.Tonic.Name}" : "";
+    private string KeyName(WarmupStep step, int midi) =>
+        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {Warmup.Choir.Notes.WriteName(rung.Tonic)}" : "";
 
     private static CutOffRun? Rebuild(string path, SessionLog log, RunStarted start)
     {

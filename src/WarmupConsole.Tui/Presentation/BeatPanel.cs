@@ -24,7 +24,7 @@ internal static class BeatPanel
         }
         else if (session.State == LiveState.Wait && model.Shown is { } next)
         {
-            pane.WriteFit(0, 0, ScreenTexts.Of(ScreenTexts.WaitsForYou, next.Tonic.Name), Ink.Strong);
+            pane.WriteFit(0, 0, ScreenTexts.Of(ScreenTexts.WaitsForYou, model.Notes.WriteName(next.Tonic)), Ink.Strong);
         }
     }
 

@@ -52,6 +52,6 @@ internal static class ClockPanel
     {
         (false, _) => ScreenTexts.Of(ScreenTexts.RoundOf, model.Session.RoundIndex + 1, Math.Max(1, model.Session.Step?.Rounds ?? 1)),
         (true, null) => ScreenTexts.LastKey,
-        (true, { } rung) => $"{ScreenTexts.NextKey} {rung.Tonic.Name}",
+        (true, { } rung) => $"{ScreenTexts.NextKey} {model.Notes.WriteName(rung.Tonic)}",
     };
 }

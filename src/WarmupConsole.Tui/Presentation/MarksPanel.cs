@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 
@@ -27,7 +28,7 @@ internal static class MarksPanel
     {
         if (model.Line.Anchor is { } anchor)
         {
-            DrawOpen(row, model.Line.Text, anchor);
+            DrawOpen(row, model.Line.Text, anchor, model.Notes);
         }
         else if (model.Session.Marks.Count > 0)
         {
@@ -43,9 +44,9 @@ internal static class MarksPanel
         ScreenTexts.Of("{0}  {1}, {2}", mark.Id, mark.Echo, mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
 
     /// <summary>A long text shows its end, where the letters appear.</summary>
-    private static void DrawOpen(Pane row, string text, MarkAnchor anchor)
+    private static void DrawOpen(Pane row, string text, MarkAnchor anchor, NoteNaming notes)
     {
-        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, tonic.Name) : ScreenTexts.MarkPrompt;
+        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, notes.WriteName(tonic)) : ScreenTexts.MarkPrompt;
         int room = row.Width - prompt.Length - ScreenTexts.MarkHint.Length - 3;
         string[] elements = [.. CellText.Split(text)];
         int skip = 0;

@@ -20,7 +20,7 @@ internal static class TinyPage
 
     private static int DrawLarge(Pane pane, ScreenModel model)
     {
-        string text = model.IsSung ? model.Shown?.Tonic.Name ?? "" : ScreenTexts.Of("{0}", model.Beat?.Index + 1 ?? 0);
+        string text = model.IsSung ? KeyPanel.Large(model) : ScreenTexts.Of("{0}", model.Beat?.Index + 1 ?? 0);
         bool fits = BlockLetters.ScaleFor(text, pane.Width, pane.Height - 1) > 0;
         return fits && model.Session.State is not (LiveState.Ready or LiveState.Finished)
             ? BlockLetters.Draw(pane.Sub(0, 0, pane.Width, pane.Height - 1), text, Ink.Key)

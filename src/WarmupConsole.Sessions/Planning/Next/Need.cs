@@ -31,7 +31,7 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     {
         ReviewMark last = marks[^1];
         Pitch? pitch = OnlyPitch(last);
-        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(pitch, "", pitch is null ? last.Key : null));
+        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(choir.Notes, pitch, "", pitch is null ? last.Key : null));
         Pitch? tonic = review.Rungs.LastOrDefault(rung => rung.Step == last.Step && rung.Rung == last.Rung)?.Tonic ?? last.Key;
         string exercise = review.Steps.FirstOrDefault(step => step.Step == last.Step)?.ExerciseId ?? "";
         int rungs = marks.Select(mark => (mark.Step, mark.Rung)).Distinct().Count();
