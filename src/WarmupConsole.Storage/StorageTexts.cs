@@ -88,6 +88,8 @@ public static class StorageTexts
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
+    public const string NotEmpty = "there is something in it already, and nothing is overwritten; name a folder that is empty or not there yet";
+
     private static string Offer(IReadOnlyList<string> names) => names.Count == 1
         ? $"did you mean '{names[0]}'?"
         : $"did you mean one of {string.Join(", ", names)}?";
