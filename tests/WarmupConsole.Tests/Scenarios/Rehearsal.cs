@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Terminal.Gui.Input;
 using WarmupConsole.App;
@@ -42,7 +43,7 @@ internal sealed class Rehearsal : IDisposable
         Composition = new()
         {
             Clock = Clock,
-            Wall = new VirtualWall(Clock),
+            Wall = new VirtualWall(Clock, DateOnly.ParseExact(plan[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
             Settings = new SettingsFolder(_folder.Root),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
@@ -135,13 +136,40 @@ internal sealed class Rehearsal : IDisposable
         return this;
     }
 
-    /// <summary>Lets time pass until something is so; fails after a long while.</summary>
+    /// <summary>Lets time pass until something is so, looking ten times a second; fails after a long while.</summary>
     internal Rehearsal Until(Func<LiveSession, bool> isSo)
     {
         for (int tenths = 0; !isSo(Session); tenths++)
         {
             Assert.True(tenths < 6000, $"It did not come to that in ten minutes; the session is in {Session.State}, step {Session.StepIndex + 1}.");
             Pass(TimeSpan.FromMilliseconds(100));
+        }
+
+        return this;
+    }
+
+    /// <summary>Leads a step to its end, looking once a second: what comes after it waits for the director.</summary>
+    internal Rehearsal LeadToItsEnd() => Do(LiveAction.GoOn).RestOfStep();
+
+    /// <summary>Goes on to the end of a step that has begun.</summary>
+    internal Rehearsal RestOfStep()
+    {
+        int step = Session.StepIndex;
+        return Lead(() => Session.StepIndex != step || Session.State == LiveState.Finished);
+    }
+
+    /// <summary>Goes on, from key to key where the plan waits for that, until a rung of the step is sung.</summary>
+    internal Rehearsal LeadToRung(int index) => Do(LiveAction.GoOn).Lead(() => Session.RungIndex == index && Session.State == LiveState.Rung);
+
+    private Rehearsal Lead(Func<bool> isThere)
+    {
+        while (!isThere())
+        {
+            Pass(TimeSpan.FromSeconds(1));
+            if (Session.State == LiveState.Wait)
+            {
+                Do(LiveAction.GoOn);
+            }
         }
 
         return this;
