@@ -159,7 +159,7 @@ internal sealed class Rehearsal : IDisposable
     }
 
     /// <summary>Goes on, from key to key where the plan waits for that, until a rung of the step is sung.</summary>
-    internal Rehearsal LeadToRung(int index) => Do(LiveAction.GoOn).Lead(() => Session.RungIndex == index && Session.State == LiveState.Rung);
+    internal Rehearsal LeadToRung(int index) => Lead(() => Session.RungIndex == index && Session.State == LiveState.Rung);
 
     private Rehearsal Lead(Func<bool> isThere)
     {

@@ -22,6 +22,11 @@ internal static class NextPlanTexts
     internal static string TooFewChanges(int changed) =>
         $"Only {Count(changed, "exercise")} could be exchanged for variety: the catalogue has no other ones for these stages.";
 
+    internal static string New(string title, string work, string reasons) => $"+ {title}, {work}: {reasons}";
+
+    internal static string Changed(string title, string work, string before, string reasons) =>
+        work == before ? $"~ {title}, {work}: {reasons}" : $"~ {title}, {work} (before: {before}): {reasons}";
+
     internal static string Trimmed(int minutes) => $"shortened to keep the {minutes} minutes";
 
     internal static string Extended(int minutes) => $"lengthened to fill the {minutes} minutes";
@@ -32,5 +37,5 @@ internal static class NextPlanTexts
     private static string Evidence(Need need) =>
         string.Create(CultureInfo.InvariantCulture, $"{need.Words} on {Count(need.Rungs, "rung")}, {need.Date:d MMMM yyyy}");
 
-    private static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
+    internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
 }
