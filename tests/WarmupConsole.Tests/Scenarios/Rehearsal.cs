@@ -36,7 +36,9 @@ internal sealed class Rehearsal : IDisposable
     /// <param name="plan">A plan of plans-demo, by its file name.</param>
     /// <param name="hasPort">False for a run where no port is found.</param>
     /// <param name="canLog">False for a folder that cannot be written to.</param>
-    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true)
+    /// <param name="width">Columns of the screen.</param>
+    /// <param name="height">Rows of the screen.</param>
+    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true, int width = 120, int height = 36)
     {
         _port = new(Clock);
         _player = new(Clock, choice => hasPort ? new(_port, true, "Playing on a test piano.") : new(new NullPort(), true, "Nothing sounds: no port."));
@@ -55,7 +57,7 @@ internal sealed class Rehearsal : IDisposable
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
         _window = new(_run.Host);
-        _screen = new(_window);
+        _screen = new(_window, width, height);
         Settle();
     }
 
