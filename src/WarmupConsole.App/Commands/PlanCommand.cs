@@ -68,7 +68,7 @@ internal static class PlanCommand
             Last = plan,
             Exercises = content.Folder.Exercises.ToDictionary(exercise => exercise.Id),
             Review = last?.Review,
-            Date = date ?? (content.Plan.Plan.Date ?? composition.Today).AddDays(DaysBetween),
+            Date = date ?? (plan.Date ?? composition.Today).AddDays(DaysBetween),
         };
     }
 

@@ -27,7 +27,7 @@ internal sealed class Desk : IDisposable
         Composition = new()
         {
             Clock = _clock,
-            Wall = new VirtualWall(_clock),
+            Wall = new VirtualWall(_clock, new(2027, 2, 16)),
             Settings = new SettingsFolder(PathOf("settings")),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
