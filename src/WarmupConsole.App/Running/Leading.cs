@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Storage.SessionLogs;
@@ -33,7 +34,8 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 
         (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
         PortChoice port = Ports.Choose(composition, request.Port);
-        LiveRun run = new(start, composition.Clock, composition.StartPlayer(request.Record), port, log);
+        IPlayer player = composition.StartPlayer(request.Files);
+        LiveRun run = new(start, composition.Clock, player, port, log);
         log.Thread.Start();
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))
@@ -42,6 +44,11 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         }
 
         new LogRescue(composition, surroundings).AfterRun(log);
+        if (request.Files.Trace is not null && player.Onsets is { } onsets)
+        {
+            surroundings.Output.WriteLine(AppTexts.Punctual(onsets));
+        }
+
         return code;
     }
 

@@ -34,7 +34,6 @@ public sealed class PlayerClient : IPlayer
 
     public event Action<PlayerReport>? Reported;
 
-    /// <summary>How punctual the notes were; known when the player has ended.</summary>
     public OnsetFigures? Onsets => _onsets?.Figures;
 
     /// <summary>When the last silence had been sent to the port; null before the first.</summary>
