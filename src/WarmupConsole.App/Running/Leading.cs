@@ -7,7 +7,6 @@ using WarmupConsole.Sessions.Live;
 using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tui.Hosting;
-using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
 
@@ -40,7 +39,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))
         {
-            code = TerminalHost.Run(_ => new ConsoleWindow(run.Host), () => Close(loop, run));
+            code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
         new LogRescue(composition, surroundings).AfterRun(log);
