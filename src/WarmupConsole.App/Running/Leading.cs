@@ -1,12 +1,12 @@
 using System.CommandLine;
 using System.Reflection;
 using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tui.Hosting;
-using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
 
@@ -33,15 +33,21 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 
         (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
         PortChoice port = Ports.Choose(composition, request.Port);
-        LiveRun run = new(start, composition.Clock, composition.StartPlayer(request.Record), port, log);
+        IPlayer player = composition.StartPlayer(request.Files);
+        LiveRun run = new(start, composition.Clock, player, port, log);
         log.Thread.Start();
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))
         {
-            code = TerminalHost.Run(_ => new ConsoleWindow(run.Host), () => Close(loop, run));
+            code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
         new LogRescue(composition, surroundings).AfterRun(log);
+        if (request.Files.Trace is not null && player.Onsets is { } onsets)
+        {
+            surroundings.Output.WriteLine(AppTexts.Punctual(onsets));
+        }
+
         return code;
     }
 
