@@ -12,7 +12,7 @@ internal static class PortTrial
 
     internal static int Play(Composition composition, PortChoice choice, TextWriter output)
     {
-        using IPlayer player = composition.StartPlayer(null);
+        using IPlayer player = composition.StartPlayer(PlayerFiles.None);
         PlayerReport? opening = PianoOpening.Open(player, choice);
         output.WriteLine(opening?.Sentence ?? AppTexts.NothingSounds);
         if (opening?.Kind != PlayerReportKind.PortOpened)

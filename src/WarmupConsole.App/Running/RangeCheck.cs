@@ -28,7 +28,7 @@ internal sealed class RangeCheck(Composition composition, InvocationConfiguratio
         }
 
         surroundings.Output.WriteLine(AppTexts.RangeCaution);
-        using NotePiano piano = new(composition.StartPlayer(null), composition.Clock);
+        using NotePiano piano = new(composition.StartPlayer(PlayerFiles.None), composition.Clock);
         surroundings.Output.WriteLine($"{piano.Open(port)} {AppTexts.RangeNoPiano}");
         RangeDialogue dialogue = new(piano, folder.Choir.Notes, answers, surroundings.Output);
         return parts.Select(part => Ask(dialogue, folder, part)).Aggregate(ExitCodes.Ok, Math.Max);
