@@ -20,6 +20,10 @@ internal static class LiveResume
 
         turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
+        if (facts is { HasBegun: true, MilliBpm: 0 })
+        {
+            turn.RecordTimeline(new(turn.Session.Tempo, Beats.Zero, turn.Now));
+        }
     }
 
     private static LiveSession AtFacts(LiveSession session, SessionFacts facts)
@@ -32,7 +36,7 @@ internal static class LiveResume
             State = LiveState.Introduce,
             Rungs = rungs,
             RungIndex = Math.Clamp(facts.RungIndex, 0, Math.Max(0, rungs.Count - 1)),
-            Tempo = Tempo.Clamp(facts.MilliBpm),
+            Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded },
         };
     }

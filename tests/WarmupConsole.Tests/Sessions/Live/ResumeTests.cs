@@ -49,6 +49,18 @@ public class ResumeTests
     }
 
     [Fact]
+    public void A_log_that_ends_before_the_tempo_of_its_step_goes_on_at_the_tempo_of_the_plan()
+    {
+        SessionFacts facts = SessionFacts.Fold([new StepStarted(0, "scale", [60, 62]), new TimelineChanged(123_000, 0, 0), new StepStarted(1, "scale", [60])]);
+
+        LiveOutcome resumed = LiveMachine.Resume(LiveFixtures.Whole, facts, new Moment(5));
+
+        Tempo planned = LiveFixtures.Whole.Steps[1].Tempo;
+        Assert.Equal(planned, resumed.Session.Tempo);
+        Assert.Equal(planned.MilliBeatsPerMinute, resumed.Effects.OfType<LiveEffect.Record>().Select(record => record.Event).OfType<TimelineChanged>().Single().MilliBpm);
+    }
+
+    [Fact]
     public void A_run_cut_off_before_its_first_step_is_ready_again() =>
         Assert.Equal(LiveState.Ready, Resume(new LiveDriver(LiveFixtures.Whole)).Session.State);
 
