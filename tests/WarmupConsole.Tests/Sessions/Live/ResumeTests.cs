@@ -43,7 +43,7 @@ public class ResumeTests
 
         LiveSession resumed = Resume(driver).Session;
 
-        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
+        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Fact = 0, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
         Assert.Equal(driver.Session.Marks[0].Content.PartIds, resumed.Marks[0].Content.PartIds);
         Assert.Equal(3, resumed.NextMarkId);
     }
