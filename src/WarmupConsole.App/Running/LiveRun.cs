@@ -26,6 +26,7 @@ internal sealed class LiveRun
         log.Thread.MarksFlushed += facts => Host.Post(new LiveInput.MarksFlushed(facts));
         log.Thread.Failed += OnLogFailed;
         player.Open(port);
+        player.Silence(start.Session.Generation); // what sounded when the machine before went down sounds there still
     }
 
     internal SessionHost Host { get; }
