@@ -13,8 +13,6 @@ namespace WarmupConsole.Tests.Simulation;
 /// <summary>One process of the console: real host, log and wiring between a simulated player and a file that may fail.</summary>
 internal sealed class SimulatedRun
 {
-    private readonly SessionLogWriter _writer;
-
     /// <param name="start">The session and its first effects.</param>
     /// <param name="clocks">The two clocks.</param>
     /// <param name="player">The piano's player.</param>
@@ -28,8 +26,7 @@ internal sealed class SimulatedRun
         (LogPosition Position, RunStarted? Start) log)
     {
         (Player, File) = (player, file);
-        _writer = new(file, log.Position);
-        RunLog runLog = new(_writer, log.Start, clocks.Wall, clocks.Clock);
+        RunLog runLog = new(new SessionLogWriter(file, log.Position), log.Start, clocks.Wall, clocks.Clock);
         LogThread = runLog.Thread;
         Live = new(start, clocks.Clock, player, PortChoice.First, runLog);
         Live.Host.Posted += () => IsWanted = true;
@@ -53,8 +50,6 @@ internal sealed class SimulatedRun
 
     /// <summary>When the host asked to be called again.</summary>
     internal Moment? Wake { get; private set; }
-
-    internal bool HasUnflushed => _writer.HasUnflushed;
 
     internal void StepHost()
     {

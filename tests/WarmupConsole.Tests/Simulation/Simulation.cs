@@ -325,8 +325,8 @@ internal sealed class Simulation
         _run.Mirror.Follow();
         Law.Holds(LogMirror.AreSame(_run.Mirror.Facts, _run.Session.Facts()), "The closed log does not fold to what was shown");
         SessionLog log = SessionLogReader.Read(_run.File.Held);
-        Law.Holds(log.Damages.All(damage => damage.IsNormal), "The log is damaged", log.Damages.FirstOrDefault());
-        Law.Holds(_misfortunes.HaveTouchedLog || log.Damages.Count == 0, "A healthy log is damaged", log.Damages.FirstOrDefault());
+        Law.Holds(log.Damages.All(damage => damage.IsNormal), "The log is damaged", log.Damages.Count);
+        Law.Holds(_misfortunes.HaveTouchedLog || log.Damages.Count == 0, "A healthy log is damaged", log.Damages.Count);
         Figures.Records += log.Records.Count;
     }
 

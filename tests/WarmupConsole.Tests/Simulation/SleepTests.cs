@@ -10,7 +10,7 @@ using WarmupConsole.Tests.Sessions.Live;
 namespace WarmupConsole.Tests.Simulation;
 
 /// <summary>A host that is not run for a while: busy, or asleep with the whole machine.</summary>
-public class SleepTests
+public sealed class SleepTests : IDisposable
 {
     private readonly VirtualClock _clock = new();
     private readonly InProcessPlayer _player;
@@ -31,6 +31,8 @@ public class SleepTests
             _player.Advance(_host.Step() ?? throw new InvalidOperationException("Nothing is due."));
         }
     }
+
+    public void Dispose() => _player.Dispose();
 
     [Fact]
     public void After_a_sleep_the_music_is_held_at_the_rung_that_was_sung_and_the_director_is_told()
