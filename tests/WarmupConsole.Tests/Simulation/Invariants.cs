@@ -58,7 +58,7 @@ internal sealed class Invariants(SimulatedPiano piano, ScoreModel score)
         _timersBefore = timers;
     }
 
-    /// <summary>A run that goes on from a log: all that was confirmed is there, and it shows what the log says.</summary>
+    /// <summary>What is left of a log holds all marks that were confirmed, as they were confirmed.</summary>
     internal static void Survived(IEnumerable<LiveMark> confirmed, SessionFacts facts)
     {
         foreach (LiveMark mark in confirmed)
@@ -68,6 +68,18 @@ internal sealed class Invariants(SimulatedPiano piano, ScoreModel score)
                 "A confirmed mark is lost",
                 mark.Id);
         }
+    }
+
+    /// <summary>It goes on in the same ladder, at the rung that was broken off or the one after a whole one, and its log says so.</summary>
+    internal static void GoesOn(SessionFacts facts, LiveOutcome resumed)
+    {
+        SessionFacts shown = resumed.Session.Facts();
+        int last = Math.Max(0, facts.Keys.Count - 1);
+        int rung = Math.Min(facts.RungIndex + (facts.Progress == RungProgress.Over ? 1 : 0), last);
+        Law.Holds(shown.StepIndex == facts.StepIndex && shown.RungIndex == rung, "It goes on elsewhere", LogMirror.Words(facts));
+        Law.Holds(shown.Keys.SequenceEqual(facts.Keys) && shown.Marks.SequenceEqual(facts.Marks), "It goes on with something else", LogMirror.Words(facts));
+        SessionFacts logged = resumed.Effects.OfType<LiveEffect.Record>().Aggregate(facts, (before, record) => before.After(record.Event));
+        Law.Holds(LogMirror.AreSame(shown, logged), "The log of a run that goes on does not fold to what is shown", LogMirror.Words(logged));
     }
 
     /// <summary>Nobody sings beyond their extreme range, and every key that is added to the ladder was asked for.</summary>

@@ -1,4 +1,5 @@
 using WarmupConsole.Midi.Player;
+using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Protocol;
 using WarmupConsole.Midi.Timing;
@@ -32,6 +33,8 @@ internal sealed class SimulatedPlayer : IPlayer
     }
 
     public event Action<PlayerReport>? Reported;
+
+    public OnsetFigures? Onsets => _inner?.Onsets;
 
     internal bool IsDead => _inner is null;
 

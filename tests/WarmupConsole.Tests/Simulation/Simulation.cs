@@ -5,7 +5,6 @@ using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Review;
 using WarmupConsole.Storage.SessionLogs;
-using WarmupConsole.Tests.Storage.SessionLogs;
 
 namespace WarmupConsole.Tests.Simulation;
 
@@ -298,9 +297,8 @@ internal sealed class Simulation
             return;
         }
 
-        LiveOutcome resumed = LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, _clock.Now);
-        SessionFacts expected = facts with { Hold = Hold.None, MilliBpm = facts.MilliBpm == 0 ? cutOff.Warmup.Steps[facts.StepIndex].Tempo.MilliBeatsPerMinute : facts.MilliBpm };
-        Law.Holds(LogMirror.AreSame(resumed.Session.Facts(), expected), "It goes on elsewhere", LogMirror.Words(facts));
+        LiveOutcome resumed = LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, _clock.Now, cutOff.Spent);
+        Invariants.GoesOn(facts, resumed);
         _run = new(resumed, (_clock, _wall), new(_clock, _piano, _score), _run.File, (LogPosition.After(log, bytes), null));
         Figures.Resumed++;
     }
