@@ -9,9 +9,10 @@
     check.py mark    REVIEW.json RAW PART KIND      `warmup review --json` has a mark typed like this, understood like this
     check.py hanging EVENTS                         prints the notes that were never ended; fails when there are any
     check.py sounds  EVENTS                         a note sounds at the end of what was heard
-    check.py ends    EVENTS SINCE                   prints the milliseconds from SINCE to the last note-off
+    check.py silenced EVENTS SINCE                  after SINCE came note-offs and then the silence: pedal up, all notes off, all sound
+                                                    off; prints the milliseconds to its end
 
-EVENTS has one line per event of the receiver: seconds, "event_post_noteon" or "event_post_noteoff", channel, note, velocity.
+EVENTS has one line per event of the receiver: seconds, "event_post_noteon", "..._noteoff" or "..._cc", channel, note or controller, value.
 Nothing here comes from the console's own code: it is a second opinion.
 """
 import glob
@@ -277,10 +278,19 @@ def check_hanging(events_path):
     return not sounding and count > 0
 
 
-def check_ends(events_path, since):
-    ends = [seconds for seconds, on, _, _ in read_events(events_path) if not on and seconds >= since]
-    print(f"{(ends[-1] - since) * 1000:.1f} ms" if ends else "nothing was ended afterwards")
-    return bool(ends)
+def check_silenced(events_path, since):
+    with open(events_path, encoding="utf-8", errors="replace") as file:
+        lines = [fields for fields in map(str.split, file) if len(fields) == 5 and float(fields[0]) >= since]
+    found, ended, wanted = 0, 0, [["64", "0"], ["123", "0"], ["120", "0"]]
+    for seconds, event, _, number, value in lines:
+        if event == "event_post_cc" and [number, value] == wanted[found]:
+            found += 1
+            if found == len(wanted):
+                print(f"{(float(seconds) - since) * 1000:.1f} ms")
+                return ended > 0
+        ended += event == "event_post_noteoff"
+    print("the silence never came: " + (" ".join(" ".join(fields[1:]) for fields in lines[:6]) or "nothing at all was sent"))
+    return False
 
 
 def check_mark(review_path, raw, part, kind):
@@ -307,8 +317,8 @@ def main(command, *args):
         return check_hanging(*args)
     if command == "sounds":
         return bool(sounding_at_end(*args)[0])
-    if command == "ends":
-        return check_ends(args[0], float(args[1]))
+    if command == "silenced":
+        return check_silenced(args[0], float(args[1]))
     sys.exit(__doc__)
 
 
