@@ -1,3 +1,4 @@
+using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Sessions.Review;
@@ -10,6 +11,8 @@ internal static class PlanningBenchmarks
 {
     private static readonly (string Name, byte[] Bytes)[] Catalogue =
         [.. Directory.GetFiles(DemoChoir.CatalogueFolder, "*.yaml").Order().Select(path => (path, File.ReadAllBytes(path)))];
+
+    private static readonly IReadOnlyList<SessionRecord> Records = DemoChoir.Records();
 
     private static readonly NextPlanInput Input = new()
     {
@@ -32,6 +35,4 @@ internal static class PlanningBenchmarks
 
     private static SessionReview Review() =>
         SessionReview.From(Records, DemoChoir.Folder.Choir, DemoChoir.Folder.Exercises.ToDictionary(exercise => exercise.Id));
-
-    private static IReadOnlyList<Sessions.Events.SessionRecord> Records { get; } = DemoChoir.Records();
 }
