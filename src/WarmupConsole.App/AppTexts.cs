@@ -15,7 +15,7 @@ internal static class AppTexts
         """;
 
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
-    internal const string PlanAbout = "The plan's file. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
+    internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
     internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere. Default: the one in your settings, else the first instrument found.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
     internal const string TraceAbout = "Keep every message with the time it was sent, a line each (a new file), and say at the end how punctual the notes were; for measuring.";
@@ -59,6 +59,8 @@ internal static class AppTexts
 
     internal static string CutOff(int step, string exercise, string key) =>
         $"This warm-up was cut off at step {step}, {exercise}{key}. Go on there? Enter goes on, n starts anew: ";
+
+    internal static string NotResumed(string sentence) => $"A new run: the last one cannot be gone on with, for {sentence}.";
 
     internal static string Unsaved(string path) => $"The session log is not saved. Enter saves it to {path}; or type another file name; n drops it: ";
 

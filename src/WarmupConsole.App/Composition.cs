@@ -39,14 +39,15 @@ internal sealed record Composition
         Wall = TimeProvider.System,
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
-        StartPlayer = files => new PlayerClient(new ChildPlayer(ChildCommand(files))),
+        StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
 
     /// <summary>The child's main: owns the port until its input ends.</summary>
     internal static int RunPlayer(PlayerFiles files)
     {
-        using PortableWaiter waiter = new(SystemClock);
+        using IWaiter waiter = Waiters.ForThisMachine(SystemClock);
+        Waiters.TryPrecede();
         return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, files, waiter), waiter);
     }
 

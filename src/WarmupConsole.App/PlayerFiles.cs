@@ -6,4 +6,13 @@ namespace WarmupConsole.App;
 internal sealed record PlayerFiles(string? Recording, string? Trace)
 {
     internal static PlayerFiles None { get; } = new(null, null);
+
+    /// <summary>For a player that takes the place of another: its files stand beside those and overwrite nothing.</summary>
+    /// <param name="startedBefore">How many players were started before it.</param>
+    internal PlayerFiles After(int startedBefore) =>
+        startedBefore == 0 ? this : new(Numbered(Recording, startedBefore + 1), Numbered(Trace, startedBefore + 1));
+
+    private static string? Numbered(string? path, int number) => path is null
+        ? null
+        : Path.Combine(Path.GetDirectoryName(path) ?? "", $"{Path.GetFileNameWithoutExtension(path)}-{number}{Path.GetExtension(path)}");
 }
