@@ -7,14 +7,14 @@ namespace WarmupConsole.Midi.Ports;
 /// <param name="watched">What to look for; asked before every look.</param>
 /// <param name="names">The full names there are.</param>
 /// <param name="see">Told only when what is there and what is open differ.</param>
-internal sealed class PortWatcher(Func<PortWatch?> watched, Func<PortWatch, IReadOnlyList<string>> names, Action<PortSight> see) : IDisposable
+public sealed class PortWatcher(Func<PortWatch?> watched, Func<PortWatch, IReadOnlyList<string>> names, Action<PortSight> see) : IDisposable
 {
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(500);
     private readonly ManualResetEvent _ends = new(false); // not disposed: a look that hangs in a driver may still come back
 
-    internal void Start() => new Thread(Run) { IsBackground = true, Name = "port watcher" }.Start();
+    public void Start() => new Thread(Run) { IsBackground = true, Name = "port watcher" }.Start();
 
-    internal void Look()
+    public void Look()
     {
         if (watched() is not { } watch)
         {

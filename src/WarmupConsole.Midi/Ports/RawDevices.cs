@@ -3,7 +3,7 @@ namespace WarmupConsole.Midi.Ports;
 /// <summary>The kernel's MIDI device files on Linux: what is left when no library is installed.</summary>
 /// <param name="folder">Where the device files are.</param>
 /// <param name="cards">Where the kernel names its cards.</param>
-internal sealed class RawDevices(string folder = "/dev/snd", string cards = "/proc/asound")
+public sealed class RawDevices(string folder = "/dev/snd", string cards = "/proc/asound")
 {
     private const string Prefix = "midiC";
     private const int NoSuchDevice = 19;
@@ -11,13 +11,13 @@ internal sealed class RawDevices(string folder = "/dev/snd", string cards = "/pr
     private const int NotThere = 2;
 
     /// <summary>A port named by a path is a device file, whatever else there is.</summary>
-    internal static bool IsPath(PortChoice choice) => choice.Kind == PortChoiceKind.Named && choice.Name.StartsWith('/') && OperatingSystem.IsLinux();
+    public static bool IsPath(PortChoice choice) => choice.Kind == PortChoiceKind.Named && choice.Name.StartsWith('/') && OperatingSystem.IsLinux();
 
-    internal IReadOnlyList<string> Names() => Directory.Exists(folder)
+    public IReadOnlyList<string> Names() => Directory.Exists(folder)
         ? [.. Directory.EnumerateFiles(folder, Prefix + "*").Order(StringComparer.Ordinal).Select(Describe)]
         : [];
 
-    internal PortOpening Open(PortChoice choice)
+    public PortOpening Open(PortChoice choice)
     {
         if (IsPath(choice))
         {

@@ -6,7 +6,7 @@ namespace WarmupConsole.Midi.Ports;
 /// Writes bytes to a device file of the kernel (or a pipe with a name), with no library at all. It never waits: a device that
 /// takes nothing more is a lost one.
 /// </summary>
-internal sealed partial class RawPort : IMidiPort
+public sealed partial class RawPort : IMidiPort
 {
     private const int WriteOnly = 1;
     private const int NonBlocking = 0x800; // Linux
@@ -18,7 +18,7 @@ internal sealed partial class RawPort : IMidiPort
     public string Name { get; }
 
     /// <summary>Null when it cannot be opened: not there, held by another program, not allowed.</summary>
-    internal static RawPort? Open(string path, out int error)
+    public static RawPort? Open(string path, out int error)
     {
         int descriptor = open(path, WriteOnly | NonBlocking | CloseOnExec);
         error = descriptor < 0 ? Marshal.GetLastPInvokeError() : 0;

@@ -3,7 +3,7 @@ namespace WarmupConsole.Midi.Ports;
 /// <summary>A port whose device may go and come back while everything around it stays: it is opened again by its name.</summary>
 /// <param name="first">What came of opening it at first.</param>
 /// <param name="open">Opens it again.</param>
-internal sealed class ReturningPort(PortOpening first, Func<PortChoice, PortOpening> open) : IMidiPort
+public sealed class ReturningPort(PortOpening first, Func<PortChoice, PortOpening> open) : IMidiPort
 {
     private IMidiPort _device = first.Port;
     private PortWatch? _watch = first.Watch;
