@@ -8,6 +8,9 @@ namespace WarmupConsole.Midi.Ports;
 /// </summary>
 internal sealed unsafe partial class JackServer
 {
+    /// <summary>JACK among the APIs of RtMidi.</summary>
+    internal const int Api = 3;
+
     private const string Library = "libjack.so.0";
     private const string ClientName = "warmup watch";
     private const string MidiType = "8 bit raw midi";
@@ -15,20 +18,24 @@ internal sealed unsafe partial class JackServer
     private const nuint TakesInput = 1;
 
     // Of the one client there is at a time; the library calls back on a thread of its own.
-    private static int _isDown;
+    private static int _deaths;
     private readonly bool _isInstalled = NativeLibrary.TryLoad(Library, out _);
     private void* _client;
+    private int _deathsBefore;
 
     /// <summary>False when the server's end was not seen to be told by this library; then the names are asked for elsewhere.</summary>
     internal bool IsInstalled => _isInstalled;
 
-    internal bool IsConnected => _client is not null && Volatile.Read(ref _isDown) == 0;
+    /// <summary>How often a server has ended so far. What was opened before the last time must not be touched any more, not even to close it.</summary>
+    internal static int Deaths => Volatile.Read(ref _deaths);
+
+    internal bool IsConnected => _client is not null && Deaths == _deathsBefore;
 
     /// <summary>Tries to reach a server; without one this takes a few milliseconds.</summary>
     internal void Connect()
     {
-        // The client of a dead server is left alone: even closing it may block.
-        Volatile.Write(ref _isDown, 0);
+        // The client of a dead server is left alone: closing it would end the process.
+        _deathsBefore = Deaths;
         using QuietStandardError quiet = new();
         int status;
         _client = jack_client_open(ClientName, StartNoServer, &status);
@@ -52,7 +59,7 @@ internal sealed unsafe partial class JackServer
     }
 
     [UnmanagedCallersOnly(CallConvs = [typeof(System.Runtime.CompilerServices.CallConvCdecl)])]
-    private static void OnShutdown(void* argument) => Volatile.Write(ref _isDown, 1);
+    private static void OnShutdown(void* argument) => Interlocked.Increment(ref _deaths);
 
     [LibraryImport(Library, StringMarshalling = StringMarshalling.Utf8)]
     private static partial void* jack_client_open(string name, int options, int* status);

@@ -3,7 +3,6 @@ namespace WarmupConsole.Midi.Ports;
 /// <summary>The full names of the machine's ports, again and again, through handles of its own that stay open. Used by one thread.</summary>
 internal sealed class PortLookout
 {
-    private const int Jack = 3;
     private const int LooksBetweenAttempts = 4;
     private readonly Dictionary<int, RtMidiOut> _outputs = [];
     private readonly JackServer _jack = new();
@@ -23,7 +22,7 @@ internal sealed class PortLookout
 
     private List<string> Names(int api, bool attempts)
     {
-        if (api == Jack && _jack.IsInstalled)
+        if (api == JackServer.Api && _jack.IsInstalled)
         {
             return JackNames(attempts);
         }
