@@ -26,6 +26,8 @@ internal static class AppTexts
     internal const string JsonAbout = "Print JSON for other programs.";
     internal const string PortsAbout = "List the MIDI ports and what would be played on.";
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
+    internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
+    internal const string PortFromOption = "chosen with --port";
     internal const string ReviewAbout = "What the last warm-up showed: steps, marks, and a table of marked and sung pitches.";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
@@ -47,6 +49,8 @@ internal static class AppTexts
     internal const string NothingSounds = "nothing sounds yet";
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";
+
+    internal static string PortFromSettings(string path) => $"remembered in {path}; --use '' forgets it";
 
     internal static string Punctual(OnsetFigures onsets) => string.Create(
         CultureInfo.InvariantCulture,
