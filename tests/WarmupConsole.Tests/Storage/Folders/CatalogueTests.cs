@@ -44,6 +44,13 @@ public sealed class CatalogueTests
         Assert.DoesNotContain(Enum.GetValues<Purpose>(), purpose => All.Count(exercise => exercise.Purposes.Contains(purpose)) < 5);
 
     [Fact]
+    public void Every_stated_purpose_is_borne_out_by_what_the_exercise_asks_for() =>
+        Assert.Empty(from exercise in All
+                     from purpose in exercise.Purposes
+                     where !PurposeRules.Serves(exercise, purpose)
+                     select $"{exercise.Id}: {PurposeData.Id(purpose)} asks for {PurposeRules.Asks(purpose)}");
+
+    [Fact]
     public void Ids_and_titles_are_unique()
     {
         Assert.Equal(All.Count, All.Select(exercise => exercise.Id).Distinct().Count());
