@@ -35,9 +35,9 @@ public static class PurposeRules
         new(Purpose.Staccato, "staccato, or three short notes before rests", facts => facts.Exercise.Articulation == Articulation.Staccato || facts.Lines.Any(LineRules.IsDetached)),
         new(Purpose.Simple, "a complexity of 8 at most", facts => facts.Figures.Complexity <= Complexity.Simple, facts => facts.Figures.Complexity <= Complexity.Simple),
         new(Purpose.Complex, "a complexity of 9 or more", facts => facts.Figures.Complexity > Complexity.Simple, facts => facts.Figures.Complexity > Complexity.Simple),
-        new(Purpose.Chords, "three different tones of two beats or more", EnsembleRules.BuildsChords),
-        new(Purpose.Canon, "one chord throughout, and rests of two beats at the end for those who follow", EnsembleRules.IsCanon),
-        new(Purpose.Drone, "one chord throughout, at most two notes a second", facts => EnsembleRules.HasDrone(facts) && facts.Figures.NotesPerSecond <= CalmNotesPerSecond),
+        new(Purpose.Chords, "three tones at once, or one after the other for two beats each", EnsembleRules.BuildsChords),
+        new(Purpose.Canon, "a line that follows another with the same moves, or one chord throughout and two beats of rest at the end", EnsembleRules.IsCanon),
+        new(Purpose.Drone, "a line on one pitch under another, or one chord throughout; at most two notes a second", facts => EnsembleRules.HasDrone(facts) && facts.Figures.NotesPerSecond <= CalmNotesPerSecond),
         new(Purpose.Blend, "never louder than mf, at most two notes a second", facts => facts.Figures.LoudnessCourse.Max() <= Mezzoforte && facts.Figures.NotesPerSecond <= CalmNotesPerSecond),
     ];
 

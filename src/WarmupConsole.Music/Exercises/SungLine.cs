@@ -29,7 +29,7 @@ internal sealed class SungLine
 
     /// <summary>The lines of an exercise; none in counted phases.</summary>
     internal static IReadOnlyList<SungLine> AllOf(Exercise exercise) =>
-        exercise.Pattern is { } pattern ? [new(pattern, exercise.Mode)] : [];
+        [.. exercise.Lines.Select(pattern => new SungLine(pattern, exercise.Mode))];
 
     /// <summary>In the order they are sung.</summary>
     internal IReadOnlyList<SungNote> Notes { get; }

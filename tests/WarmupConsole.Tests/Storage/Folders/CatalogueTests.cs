@@ -16,10 +16,10 @@ public sealed class CatalogueTests
     // The "amateur" choral compasses of an open notation program's instrument table: soprano C4-G5, alto G3-D5, tenor C3-A4, bass F2-C4.
     private static readonly Part[] PublishedParts =
     [
-        Part("soprano", 0, "C4-G5"),
-        Part("alto", 0, "G3-D5"),
-        Part("tenor", -1, "C3-A4"),
-        Part("bass", -1, "F2-C4"),
+        Part("soprano", 0, "C4-G5", "women", "upper"),
+        Part("alto", 0, "G3-D5", "women", "lower"),
+        Part("tenor", -1, "C3-A4", "men", "upper"),
+        Part("bass", -1, "F2-C4", "men", "lower"),
     ];
 
     [Fact]
@@ -38,6 +38,20 @@ public sealed class CatalogueTests
     [InlineData(Stage.Settling, 4)]
     public void It_holds_enough_for_each_stage(Stage stage, int atLeast) =>
         Assert.True(All.Count(exercise => exercise.Stage == stage) >= atLeast);
+
+    [Fact]
+    public void It_holds_at_least_8_in_parts_and_each_purpose_of_the_ensemble_among_them()
+    {
+        Exercise[] inParts = [.. Sung.Where(exercise => exercise.Voices.Count > 0)];
+
+        Assert.True(inParts.Length >= 8, $"{inParts.Length}");
+        Assert.All([Purpose.Chords, Purpose.Canon, Purpose.Drone, Purpose.Blend], purpose => Assert.Contains(inParts, exercise => exercise.Purposes.Contains(purpose)));
+    }
+
+    [Fact]
+    public void Lines_of_their_own_are_for_parts_or_groups_of_a_mixed_choir() => Assert.Empty(
+        Sung.SelectMany(exercise => exercise.Voices).SelectMany(voice => voice.Parts)
+            .Except(["soprano", "alto", "tenor", "bass", "women", "men", "upper", "lower"]));
 
     [Fact]
     public void Every_purpose_is_served_by_five_exercises_at_least() =>
@@ -85,8 +99,8 @@ public sealed class CatalogueTests
     [Fact]
     public void Every_vowel_is_on_the_IPA_chart_and_every_pattern_has_its_harmony() =>
         Assert.Empty(Sung.Where(exercise => exercise.Harmony.Count == 0
-            || exercise.Pattern!.Notes[0].Syllable is null
-            || exercise.Pattern.Notes.Any(note => note.Syllable is { } syllable && VowelData.Height(syllable.Vowel) is null)).Select(exercise => exercise.Id));
+            || exercise.Lines.Any(line => SyllableText.Write(line).Length == 0)
+            || exercise.Lines.SelectMany(line => line.Notes).Any(note => note.Syllable is { } syllable && VowelData.Height(syllable.Vowel) is null)).Select(exercise => exercise.Id));
 
     [Fact]
     public void Half_closed_stages_are_sung_half_closed() =>
@@ -104,11 +118,11 @@ public sealed class CatalogueTests
         exercise.Pattern!.Notes.Where(note => note.Degree is not null).Select(note => ModeData.IntervalOf(exercise.Mode, note.Degree!.Value).Semitones);
 
     private static string Content(Exercise exercise) =>
-        $"{exercise.Mode}|{exercise.Articulation}|{PatternText.Write(exercise.Pattern!)}|{SyllableText.Write(exercise.Pattern!)}";
+        $"{exercise.Mode}|{exercise.Articulation}|{string.Join('|', exercise.Lines.Select(line => PatternText.Write(line) + SyllableText.Write(line)))}";
 
-    private static Part Part(string id, int placement, string range)
+    private static Part Part(string id, int placement, string range, params string[] groups)
     {
         PitchRange compass = PitchRangeText.Parse(range).Value!;
-        return new(id, id, [], [], 0, placement, new(compass, compass));
+        return new(id, id, [], groups, 0, placement, new(compass, compass));
     }
 }
