@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage;
@@ -19,6 +20,7 @@ public static class StorageTexts
     public const string NoSuchFile = "there is no such file; check the path";
     public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
     public const string TempoOrder = "the tempo must be named so that from <= default <= to";
+    public const string VoiceForEveryone = "a line for everyone is the pattern of the exercise itself; name parts or groups here";
     public const string NameNotText = "a name must be a single word, not a list or further names";
 
     public static string Unreadable(string reason) => $"it cannot be read: {reason}";
@@ -69,6 +71,9 @@ public static class StorageTexts
     public static string ReservedName(string value) => $"'{value}' always has a meaning of its own; choose another name";
 
     public static string PatternMissing(string stage) => $"a {stage} exercise needs a pattern to sing";
+
+    public static string VoiceTooLong(Beats voice, Beats pattern) =>
+        $"with its offset this voice lasts {voice} beats and the pattern {pattern}; shorten it, or give the pattern rests at its end";
 
     public static string PhasesMissing(string stage) => $"a {stage} exercise needs phases";
 

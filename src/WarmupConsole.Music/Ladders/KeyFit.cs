@@ -18,13 +18,14 @@ internal sealed class KeyFit
     {
         (_mode, Spec) = (exercise.Mode, spec);
         Demands = ExerciseDemands.Of(pattern, exercise.Mode);
-        _parts = [.. parts.Select(part => PartKeys.Of(part, Demands, spec))];
+        _parts = [.. parts.Select(part => PartKeys.Of(part, exercise.Voices.Count == 0 ? Demands : DemandsOn(exercise, part), spec))];
         Limiting = [.. _parts.Where(keys => Limits(keys.Part))];
         Common = Limiting.Aggregate(new KeyWindow(int.MinValue, int.MaxValue), (window, keys) => window.And(keys.Allowed));
     }
 
     internal LadderSpec Spec { get; }
 
+    /// <summary>Of the line that everyone sings who has none of their own.</summary>
     internal ExerciseDemands Demands { get; }
 
     /// <summary>The parts that the limit speaks of; empty when it names none.</summary>
@@ -78,7 +79,8 @@ internal sealed class KeyFit
     internal PitchRange Span(Part part, Pitch tonic)
     {
         Pitch placed = tonic.Octaves(part.PlacementOctaves);
-        return new(placed.Transpose(Demands.Low), placed.Transpose(Demands.High));
+        ExerciseDemands demands = Array.Find(_parts, keys => keys.Part.Id == part.Id).Demands;
+        return new(placed.Transpose(demands.Low), placed.Transpose(demands.High));
     }
 
     private Rung Rung(int midi, Func<PartKeys, int, bool> sings)
@@ -92,6 +94,8 @@ internal sealed class KeyFit
 
         return new(tonic, _mode, parts);
     }
+
+    private static ExerciseDemands DemandsOn(Exercise exercise, Part part) => ExerciseDemands.Of(exercise.PatternFor(part)!, exercise.Mode);
 
     private bool Limits(Part part) =>
         Spec.Limit is LadderSpec.Everyone or LadderSpec.AnyPart || part.Id == Spec.Limit || part.Groups.Contains(Spec.Limit);
