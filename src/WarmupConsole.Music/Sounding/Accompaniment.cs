@@ -54,7 +54,7 @@ public static class Accompaniment
     /// <summary>The octaves of those who sing; when all rest, the pattern as written.</summary>
     private static int[] Placements(Rung rung)
     {
-        int[] placements = [.. rung.Parts.Where(part => part.Sings).Select(part => part.Part.PlacementOctaves).Distinct()];
+        int[] placements = [.. rung.Parts.Where(part => part.Sings).Select(part => part.Octaves).Distinct()];
         return placements.Length == 0 ? [0] : placements;
     }
 

@@ -50,6 +50,8 @@ internal static class PlanWriter
         Line(text, "      ", "limit", YamlLine.Quote(keys.Limit));
         Line(text, "      ", "reach", Number(keys.ReachPercent));
         Line(text, "      ", "tolerance", Number(keys.ToleranceSemitones));
+        Line(text, "      ", "by", keys.StepSemitones == Usual.StepSemitones ? null : Number(keys.StepSemitones));
+        Line(text, "      ", "octave", keys.TakesOctave ? "true" : null);
         Line(text, "      ", "most", Number(keys.MostKeys));
     }
 

@@ -59,7 +59,7 @@ internal static class Approach
         : need.Tonic is { } tonic && (rung.Tonic.Midi - tonic.Midi) % Octave == 0);
 
     private static int PitchOf(Rung rung, string part, Interval interval) =>
-        rung.Tonic.Midi + interval.Semitones + (Octave * rung.Parts.First(sung => sung.Part.Id == part).Part.PlacementOctaves);
+        rung.Tonic.Midi + interval.Semitones + (Octave * rung.Parts.First(sung => sung.Part.Id == part).Octaves);
 
     private static IEnumerable<LadderSpec> Limits(LadderSpec old, string part) =>
         [old, old with { Limit = part }, old with { Limit = part, ReachPercent = Math.Max(old.ReachPercent, 50) }, old with { Limit = part, ReachPercent = 100 }];

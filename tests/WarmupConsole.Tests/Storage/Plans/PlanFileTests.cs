@@ -71,6 +71,9 @@ public sealed class PlanFileTests
     [InlineData("reach: 0", "reach: 101", "101", "out of range (0 to 100 per cent)")]
     [InlineData("tolerance: 2", "tolerance: 13", "13", "out of range (0 to 12 semitones)")]
     [InlineData("most: 6", "most: 0", "0\n    because", "out of range (1 to 24 keys)")]
+    [InlineData("most: 6", "by: 0", "0\n    because", "out of range (1 to 12 semitones)")]
+    [InlineData("most: 6", "by: 13", "13", "out of range (1 to 12 semitones)")]
+    [InlineData("most: 6", "octave: maybe", "maybe", "'octave' must be true or false")]
     [InlineData("most: 6", "moist: 6", "moist", "'keys' has no 'moist'; did you mean 'most'?")]
     [InlineData("because: [attention before sound]", "because: attention", "attention", "'because' must be a list")]
     [InlineData("because: [attention before sound]", "because: [[a]]", "[a]", "'because' must be a text")]
@@ -140,7 +143,19 @@ public sealed class PlanFileTests
         from reach in Gen.Int[0, 100]
         from tolerance in Gen.Int[0, 12]
         from most in Gen.Int[0, 24]
-        select new LadderSpec { Start = start, Shape = shape, Limit = limit, ReachPercent = reach, ToleranceSemitones = tolerance, MostKeys = most == 0 ? null : most };
+        from apart in Gen.Int[1, 12]
+        from octave in Gen.Bool
+        select new LadderSpec
+        {
+            Start = start,
+            Shape = shape,
+            Limit = limit,
+            ReachPercent = reach,
+            ToleranceSemitones = tolerance,
+            StepSemitones = apart,
+            TakesOctave = octave,
+            MostKeys = most == 0 ? null : most,
+        };
 
     private static readonly Gen<PlanStep> AnyStep =
         from exercise in AnyId
