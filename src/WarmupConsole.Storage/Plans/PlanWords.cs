@@ -8,6 +8,7 @@ internal static class PlanWords
 {
     internal static readonly Limits Minutes = new(5, 60, "minutes");
     internal static readonly Limits Steps = new(1, 60, "steps");
+    internal static readonly Limits Off = new(0, 20, "rules");
     internal static readonly Limits Talk = new(0, 600, "seconds");
     internal static readonly Limits Tempo = new(Music.Rhythm.Tempo.SlowestBeatsPerMinute, Music.Rhythm.Tempo.FastestBeatsPerMinute, "bpm");
     internal static readonly Limits Rounds = new(1, 20, "rounds");
