@@ -76,7 +76,7 @@ internal static class PlanCommand
             Last = plan,
             Exercises = content.Folder.Exercises.ToDictionary(exercise => exercise.Id),
             Review = last?.Review,
-            Date = date ?? (content.Plan.Plan.Date ?? today).AddDays(DaysBetween),
+            Date = date ?? (plan.Date ?? today).AddDays(DaysBetween),
         };
     }
 

@@ -41,13 +41,13 @@ public sealed class ChoirFolder
 
     public PlanContext Context => new(Exercises, Choir);
 
-    /// <summary>The plans, oldest first by the date in their name; names without a date come before.</summary>
+    /// <summary>The plans, oldest first by the date in their name; names without a date come before. In a demo one's own come last.</summary>
     public IReadOnlyList<string> PlanPaths => Listed(Plans, YamlExtension, path => (StartsWithDate(path) ? "1" : "0") + Path.GetFileName(path));
 
     /// <summary>The plan with the latest date in its name, or null when there is none.</summary>
     public string? NewestPlan => PlanPaths.Count == 0 ? null : PlanPaths[^1];
 
-    /// <summary>The session logs, oldest first.</summary>
+    /// <summary>The session logs, oldest first. In a demo one's own come last, whatever their date: the demo's are its past.</summary>
     public IReadOnlyList<string> SessionPaths => Listed(Sessions, SessionLogs.LogFormat.FileExtension, path => Path.GetFileName(path));
 
     /// <summary>The choir folder that a plan stands in: the one above plans/.</summary>
@@ -146,7 +146,6 @@ public sealed class ChoirFolder
     }
 
     private IReadOnlyList<string> Listed(string folder, string extension, Func<string, string> order) =>
-        [.. FilesIn(Path.Combine(Root, folder), extension)
-            .Concat(WriteRoot == Root ? [] : FilesIn(Path.Combine(WriteRoot, folder), extension))
-            .OrderBy(order, StringComparer.Ordinal)];
+        [.. FilesIn(Path.Combine(Root, folder), extension).OrderBy(order, StringComparer.Ordinal)
+            .Concat(WriteRoot == Root ? [] : FilesIn(Path.Combine(WriteRoot, folder), extension).OrderBy(order, StringComparer.Ordinal))];
 }

@@ -1,36 +1,23 @@
-using WarmupConsole.App;
-using WarmupConsole.App.Commands;
-using WarmupConsole.Midi.Timing;
-using WarmupConsole.Storage.Folders;
-using WarmupConsole.Tests.Architecture;
-using WarmupConsole.Tests.Storage;
-using WarmupConsole.Tests.Support;
-
 namespace WarmupConsole.Tests.App;
 
-/// <summary>Commands called as from a shell, in a choir folder that may be written to: a copy of the demo.</summary>
+/// <summary>Commands as typed in a choir folder that may be written to: a copy of the demo, without its sessions.</summary>
 internal sealed class ToolRun : IDisposable
 {
-    private readonly TemporaryFolder folder = new();
+    private readonly CommandRun run = new();
 
     internal ToolRun()
     {
-        string demo = Path.Combine(Repository.Root, "plans-demo");
-        foreach (string path in Directory.EnumerateFiles(demo, "*.yaml", SearchOption.AllDirectories))
+        foreach (string path in Directory.EnumerateFiles(CommandRun.Demo, "*.yaml", SearchOption.AllDirectories))
         {
-            Put(Path.GetRelativePath(demo, path), File.ReadAllText(path).Replace("demo: true", "demo: false", StringComparison.Ordinal));
+            Put(Path.GetRelativePath(CommandRun.Demo, path), File.ReadAllText(path).Replace("demo: true", "demo: false", StringComparison.Ordinal));
         }
     }
 
-    internal string Root => folder.Root;
+    internal string Output => run.Output;
 
-    /// <summary>What the last call wrote to its output.</summary>
-    internal string Output { get; private set; } = "";
+    internal string Errors => run.Errors;
 
-    /// <summary>What the last call wrote to its error output.</summary>
-    internal string Errors { get; private set; } = "";
-
-    internal string PathOf(string name) => Path.Combine(folder.Root, name);
+    internal string PathOf(string name) => Path.Combine(run.Folder.Root, name);
 
     internal string Put(string name, string text)
     {
@@ -39,24 +26,8 @@ internal sealed class ToolRun : IDisposable
         return PathOf(name);
     }
 
-    /// <summary>Runs a command in the choir's folder; the exit code.</summary>
-    internal int Call(params string[] arguments)
-    {
-        VirtualClock clock = new();
-        Composition composition = new()
-        {
-            Clock = clock,
-            Wall = new VirtualWall(clock),
-            Settings = new SettingsFolder(PathOf("settings")),
-            CurrentFolder = Root,
-            StartPlayer = _ => throw new InvalidOperationException("Nothing is played here."),
-        };
-        using StringWriter output = new();
-        using StringWriter errors = new();
-        int code = CommandLine.Run(arguments, composition, output, errors);
-        (Output, Errors) = (output.ToString(), errors.ToString());
-        return code;
-    }
+    /// <returns>The exit code.</returns>
+    internal int Call(params string[] arguments) => run.Type(arguments);
 
-    public void Dispose() => folder.Dispose();
+    public void Dispose() => run.Dispose();
 }

@@ -13,25 +13,6 @@ namespace WarmupConsole.Tests.Scenarios;
 public sealed class LeadingScenarios
 {
     [Fact]
-    public void A_whole_demo_warm_up_runs_to_its_end()
-    {
-        using Rehearsal room = new();
-        room.Do(LiveAction.GoOn);
-        while (room.Session.State != LiveState.Finished)
-        {
-            room.Do(LiveAction.GoOn).Until(session => session.State is LiveState.Introduce or LiveState.Finished);
-        }
-
-        Assert.Equal(room.Content.Warmup.Steps.Count, room.Logged.Count(record => record.Event is StepStarted));
-        Assert.Equal(
-            room.Content.Warmup.Steps.SelectMany(step => step.Ladder.Rungs.Select(rung => rung.Tonic.Midi)),
-            room.Logged.Select(record => record.Event).OfType<RungStarted>().Select(rung => rung.Midi));
-        Assert.IsType<RunEnded>(room.Logged[^1].Event);
-        Assert.Empty(room.Sounding);
-        Assert.Contains("It took", room.Screen, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void What_the_log_folds_to_is_what_the_screen_shows()
     {
         using Rehearsal room = new();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Terminal.Gui.Input;
 using WarmupConsole.App;
@@ -35,14 +36,16 @@ internal sealed class Rehearsal : IDisposable
     /// <param name="plan">A plan of plans-demo, by its file name.</param>
     /// <param name="hasPort">False for a run where no port is found.</param>
     /// <param name="canLog">False for a folder that cannot be written to.</param>
-    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true)
+    /// <param name="width">Columns of the screen.</param>
+    /// <param name="height">Rows of the screen.</param>
+    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true, int width = 120, int height = 36)
     {
         _port = new(Clock);
         _player = new(Clock, choice => hasPort ? new(_port, true, "Playing on a test piano.") : new(new NullPort(), true, "Nothing sounds: no port."));
         Composition = new()
         {
             Clock = Clock,
-            Wall = new VirtualWall(Clock),
+            Wall = new VirtualWall(Clock, DateOnly.ParseExact(plan[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
             Settings = new SettingsFolder(_folder.Root),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
@@ -54,7 +57,7 @@ internal sealed class Rehearsal : IDisposable
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
         _window = new(_run.Host);
-        _screen = new(_window);
+        _screen = new(_window, width, height);
         Settle();
     }
 
@@ -135,13 +138,40 @@ internal sealed class Rehearsal : IDisposable
         return this;
     }
 
-    /// <summary>Lets time pass until something is so; fails after a long while.</summary>
+    /// <summary>Lets time pass until something is so, looking ten times a second; fails after a long while.</summary>
     internal Rehearsal Until(Func<LiveSession, bool> isSo)
     {
         for (int tenths = 0; !isSo(Session); tenths++)
         {
             Assert.True(tenths < 6000, $"It did not come to that in ten minutes; the session is in {Session.State}, step {Session.StepIndex + 1}.");
             Pass(TimeSpan.FromMilliseconds(100));
+        }
+
+        return this;
+    }
+
+    /// <summary>Leads a step to its end, looking once a second: what comes after it waits for the director.</summary>
+    internal Rehearsal LeadToItsEnd() => Do(LiveAction.GoOn).RestOfStep();
+
+    /// <summary>Goes on to the end of a step that has begun.</summary>
+    internal Rehearsal RestOfStep()
+    {
+        int step = Session.StepIndex;
+        return Lead(() => Session.StepIndex != step || Session.State == LiveState.Finished);
+    }
+
+    /// <summary>Goes on, from key to key where the plan waits for that, until a rung of the step is sung.</summary>
+    internal Rehearsal LeadToRung(int index) => Lead(() => Session.RungIndex == index && Session.State == LiveState.Rung);
+
+    private Rehearsal Lead(Func<bool> isThere)
+    {
+        while (!isThere())
+        {
+            Pass(TimeSpan.FromSeconds(1));
+            if (Session.State == LiveState.Wait)
+            {
+                Do(LiveAction.GoOn);
+            }
         }
 
         return this;

@@ -17,6 +17,9 @@ internal static class Approach
 
     private const int MostKeys = 24;
 
+    /// <summary>Semitones from middle C: an exercise that begins higher or lower meets voices that are not warm there (common practice).</summary>
+    private const int FarthestStart = 5;
+
     /// <summary>The step with ladders around the need, the most modest first; only those that do reach it from both sides.</summary>
     internal static IEnumerable<PlanStep> Shape(Draft draft, PlanStep step, Need need)
     {
@@ -29,8 +32,9 @@ internal static class Approach
 
         return from keys in Limits(step.Keys, need.Part)
                from tonic in Tonics(need, part, pattern, exercise.Mode)
+               where Math.Abs(tonic - KeysBelow - Pitch.MiddleC.Midi) <= FarthestStart
                let start = KeySpelling.TonicFor(tonic - KeysBelow, exercise.Mode)
-               let shaped = step with { Keys = keys with { Start = start, Shape = LadderShape.UpAndBack, MostKeys = Keys } }
+               let shaped = step with { Keys = keys with { Start = start, Shape = LadderShape.UpAndBack, StepSemitones = 1, MostKeys = Keys } }
                where ComesFromBothSides(draft.Ready(shaped), need)
                select shaped;
     }

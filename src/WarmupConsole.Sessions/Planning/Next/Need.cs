@@ -36,11 +36,20 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
         ? []
         :
         [
-            .. review.Marks.Where(mark => mark is { Kind: not null, IsPraise: false, Part.Length: > 0 })
-                .GroupBy(mark => (mark.Part, mark.Kind, Pitch: OnlyPitch(mark)?.Midi, Key: OnlyPitch(mark) is null ? mark.Key?.Name : null))
-                .Select(marks => Of([.. marks], input.Choir, review))
+            .. Together(
+                input.Choir,
+                review.Marks.Where(mark => mark is { Kind: not null, IsPraise: false, Part.Length: > 0 })
+                    .GroupBy(mark => (mark.Part, mark.Kind, Pitch: OnlyPitch(mark)?.Midi, Key: OnlyPitch(mark) is null ? mark.Key?.Name : null))
+                    .Select(marks => Of([.. marks], input.Choir, review)))
                 .OrderByDescending(need => need.Rungs),
         ];
+
+    /// <summary>What every part has in the same key is one need, worded for everyone and looked for where the highest part sings.</summary>
+    private static IEnumerable<Need> Together(Choir choir, IEnumerable<Need> needs) => needs
+        .GroupBy(need => (need.Kind, need.Tonic, need.Pitch))
+        .SelectMany(same => choir.Parts.Count > 1 && choir.Parts.All(part => same.Any(need => need.Part == part.Id))
+            ? [same.First() with { Words = MarkWords.Sentence(choir, [], same.Key.Kind, MarkWords.Where(same.Key.Pitch, "", same.Key.Tonic)) }]
+            : same.AsEnumerable());
 
     private static Need Of(ReviewMark[] marks, Choir choir, SessionReview review)
     {

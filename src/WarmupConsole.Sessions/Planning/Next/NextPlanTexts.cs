@@ -9,8 +9,8 @@ internal static class NextPlanTexts
     internal static string UnknownExercise(string id) =>
         $"The last plan uses the exercise '{id}', which is neither in the catalogue nor among the choir's own: add it to exercises/ or take it out of the plan.";
 
-    /// <summary>"altos flat in E on 2 rungs, 16 February 2027: ..."; the ladder is what answers it.</summary>
-    internal static string Answers(Need need) => $"{Evidence(need)}: this ladder comes to it from below and from above";
+    /// <summary>"altos flat in E (2 keys, 16 February 2027): ..."; the ladder is what answers it.</summary>
+    internal static string Answers(Need need) => $"{Evidence(need)}: reached from below and from above";
 
     internal static string NoStepFor(Need need) =>
         $"{Evidence(need)}: no step could be found whose keys come to it from below and from above; plan one by hand.";
@@ -21,6 +21,11 @@ internal static class NextPlanTexts
 
     internal static string TooFewChanges(int changed) =>
         $"Only {Count(changed, "exercise")} could be exchanged for variety: the catalogue has no other ones for these stages.";
+
+    internal static string New(string title, string work, string reasons) => $"+ {title}, {work}: {reasons}";
+
+    internal static string Changed(string title, string work, string before, string reasons) =>
+        work == before ? $"~ {title}, {work}: {reasons}" : $"~ {title}, {work} (before: {before}): {reasons}";
 
     internal static string Trimmed(int minutes) => $"shortened to keep the {minutes} minutes";
 
@@ -34,7 +39,7 @@ internal static class NextPlanTexts
 
     private static string Evidence(Need need) => need.Rungs == 0
         ? need.Words
-        : string.Create(CultureInfo.InvariantCulture, $"{need.Words} on {Count(need.Rungs, "rung")}, {need.Date:d MMMM yyyy}");
+        : string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})");
 
-    private static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
+    internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
 }

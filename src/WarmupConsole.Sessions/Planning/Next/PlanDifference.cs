@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Ladders;
+
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>A proposed plan against the last one, one line a step.</summary>
@@ -15,7 +17,22 @@ internal static class PlanDifference
             return [$"= {title}"];
         }
 
-        string line = $"{title}: {string.Join("; ", step.Step.Because)}";
-        return isSame ? [$"~ {line}"] : old is null ? [$"+ {line}"] : [$"- {draft.Exercises[old.ExerciseId].Title}", $"+ {line}"];
+        string work = Work(draft.Ready(step.Step));
+        string reasons = string.Join("; ", step.Step.Because);
+        return (old, isSame) switch
+        {
+            ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old)), reasons)],
+            ({ }, false) => [$"- {draft.Exercises[old.ExerciseId].Title}", NextPlanTexts.New(title, work, reasons)],
+            _ => [NextPlanTexts.New(title, work, reasons)],
+        };
+    }
+
+    /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>
+    private static string Work(WarmupStep step)
+    {
+        IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
+        return rungs.Count == 0
+            ? NextPlanTexts.Count(step.Rounds, "round")
+            : $"{NextPlanTexts.Count(rungs.Count, "key")} {rungs.MinBy(rung => rung.Tonic)!.Tonic} to {rungs.MaxBy(rung => rung.Tonic)!.Tonic}";
     }
 }

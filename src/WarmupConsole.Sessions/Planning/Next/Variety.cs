@@ -6,6 +6,7 @@ namespace WarmupConsole.Sessions.Planning.Next;
 internal static class Variety
 {
     private const int Changes = 2;
+    private const int FewestKeys = 3;
     private const int DaysInWeek = 7;
 
     internal static Draft Bring(Draft draft, NextPlanInput input, List<string> unmet)
@@ -51,7 +52,7 @@ internal static class Variety
         return Turned([.. others], Week(input))
             .OrderByDescending(other => other.Purposes.Intersect(old.Purposes).Count())
             .Select(other => draft.With(index, Instead(draft.Steps[index], old, other)))
-            .FirstOrDefault(tried => HasWork(tried, index) && tried.Errors() <= errors);
+            .FirstOrDefault(tried => HasWork(tried, index, old) && tried.Errors() <= errors);
     }
 
     private static DraftStep Instead(DraftStep step, Exercise old, Exercise other) => step with
@@ -59,6 +60,7 @@ internal static class Variety
         Step = step.Step with { ExerciseId = other.Id, Tempo = null, Rounds = null, TalkSeconds = null, Because = [NextPlanTexts.InsteadOf(old)] },
     };
 
-    private static bool HasWork(Draft draft, int index) =>
-        draft.Ready(draft.Steps[index].Step) is var ready && (ready.Ladder.Rungs.Count > 0 || ready.Rounds > 0);
+    /// <summary>A wide pattern may fit this choir in a key or two only: that is no exchange for a ladder.</summary>
+    private static bool HasWork(Draft draft, int index, Exercise old) =>
+        draft.Ready(draft.Steps[index].Step) is var ready && (old.IsSung ? ready.Ladder.Rungs.Count >= FewestKeys : ready.Rounds > 0);
 }

@@ -22,8 +22,8 @@ public sealed class NextPlanTests
         NextPlanResult next = After(Log().Mark(new(1, 4, 2, "a f", ["alto"], "flat", "E4")).Mark(new(2, 4, 1, "a f in E", ["alto"], "flat", "E4", Named: true)).Mark(new(3, 4, 1, "a f", ["alto"], "flat", "Eb4")));
         Assert.Empty(next.Unmet);
         PlanStep scale = Assert.Single(next.Plan.Steps, step => step.ExerciseId == "five-note-scale");
-        Assert.Contains("altos flat in E on 1 rung, 16 February 2027: this ladder comes to it from below and from above", scale.Because);
-        Assert.Contains("altos flat in E♭ on 1 rung, 16 February 2027: this ladder comes to it from below and from above", scale.Because);
+        Assert.Contains("altos flat in E (1 key, 16 February 2027): reached from below and from above", scale.Because);
+        Assert.Contains("altos flat in E♭ (1 key, 16 February 2027): reached from below and from above", scale.Because);
         Assert.True(ReachedFromBothSides(next.Plan, "alto", rung => rung.Tonic.Name == "E"));
         Assert.True(ReachedFromBothSides(next.Plan, "alto", rung => rung.Tonic.Name == "E♭"));
     }
@@ -34,7 +34,24 @@ public sealed class NextPlanTests
         NextPlanResult next = After(Log().Mark(new(1, 4, 1, "b f on Bb3", ["bass"], "flat", "Eb4", Pitch: Pitch.Parse("Bb3").Midi)));
         Assert.Empty(next.Unmet);
         Assert.True(Approached(next.Plan, "bass", Pitch.Parse("Bb3").Midi));
-        Assert.Contains(next.Plan.Steps.SelectMany(step => step.Because), reason => reason.StartsWith("basses flat on B♭3 on 1 rung", StringComparison.Ordinal));
+        Assert.Contains(next.Plan.Steps.SelectMany(step => step.Because), reason => reason.StartsWith("basses flat on B♭3 (1 key", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_every_part_did_in_one_key_is_one_reason()
+    {
+        NextPlanResult next = After(Log().Mark(new(1, 4, 2, "all late", [.. SampleChoir.Four.Parts.Select(part => part.Id)], "late", "E4")));
+        string reason = Assert.Single(next.Plan.Steps.SelectMany(step => step.Because), reason => reason.Contains("late", StringComparison.Ordinal));
+        Assert.StartsWith("everyone late in E (1 key", reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_answer_begins_near_middle_C()
+    {
+        NextPlanResult next = After(Log().Mark(new(1, 4, 2, "t st on E4", ["tenor"], "strained", "E4", Pitch: Pitch.Parse("E4").Midi)));
+        IEnumerable<PlanStep> answers = next.Plan.Steps.Where(step => step.Because.Any(reason => reason.Contains("strained", StringComparison.Ordinal)));
+        Assert.All(answers, step => Assert.InRange(step.Keys.Start!.Value.Midi, Pitch.MiddleC.Midi - 5, Pitch.MiddleC.Midi + 5));
+        Assert.Equal(next.Unmet.Count == 0, answers.Any());
     }
 
     [Theory]
@@ -62,8 +79,8 @@ public sealed class NextPlanTests
         NextPlanResult next = After(Log().Mark(new(1, 1, 0, "a sb", ["alto"], "short-of-breath")).Mark(new(2, 4, 1, "a f on C6", ["alto"], "flat", "Eb4", Pitch: 84)));
         Assert.Equal(
             [
-                "altos short of breath on 1 rung, 16 February 2027: it belongs to no key, so no ladder answers it; think of it when you choose the step.",
-                "altos flat on C6 on 1 rung, 16 February 2027: no step could be found whose keys come to it from below and from above; plan one by hand.",
+                "altos short of breath (1 key, 16 February 2027): it belongs to no key, so no ladder answers it; think of it when you choose the step.",
+                "altos flat on C6 (1 key, 16 February 2027): no step could be found whose keys come to it from below and from above; plan one by hand.",
             ],
             next.Unmet);
     }

@@ -1,0 +1,173 @@
+using System.Text.Json;
+using WarmupConsole.App;
+
+namespace WarmupConsole.Tests.App;
+
+public sealed class CommandTests : IDisposable
+{
+    private const string Choir = """
+        format: 1
+        name: The Net Loft Singers
+        parts:
+          - {id: soprano, extreme: C4-G5, comfortable: C4-F5}
+          - {id: alto, extreme: G3-D5, comfortable: G3-C5}
+        """;
+
+    private readonly CommandRun _run = new();
+
+    public void Dispose() => _run.Dispose();
+
+    [Fact]
+    public void Keys_as_json_give_each_rung_with_sounding_numbers_and_seconds()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("keys", CommandRun.DemoPlan("2027-02-09.yaml"), "--json"));
+        JsonElement steps = JsonDocument.Parse(_run.Output).RootElement.GetProperty("steps");
+        JsonElement arpeggio = steps.EnumerateArray().Single(step => step.GetProperty("exercise").GetString() == "octave-arpeggio").GetProperty("rungs");
+        Assert.Equal([60, 61, 62, 63, 64, 65, 64, 63, 62, 61, 60], arpeggio.EnumerateArray().Select(rung => rung.GetProperty("midi").GetInt32()));
+        JsonElement top = arpeggio[5];
+        Assert.Equal("F4", top.GetProperty("tonic").GetString());
+        Assert.Equal(
+            [("soprano", true, 65, 77), ("alto", false, 65, 77), ("tenor", true, 53, 65), ("bass", false, 53, 65)],
+            top.GetProperty("parts").EnumerateArray().Select(part => (
+                part.GetProperty("part").GetString(),
+                part.GetProperty("sings").GetBoolean(),
+                part.GetProperty("low").GetInt32(),
+                part.GetProperty("high").GetInt32())));
+    }
+
+    [Fact]
+    public void The_seconds_of_a_rung_are_its_beats_and_the_breath_at_its_tempo()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        string plan = _run.Folder.Write("format: 1\nsteps:\n  - {exercise: five-note-scale, tempo: 60, breath: 3, keys: {most: 1}}\n", "plans", "a.yaml");
+        Assert.Equal(ExitCodes.Ok, _run.Type("keys", plan, "--json"));
+        JsonElement rung = JsonDocument.Parse(_run.Output).RootElement.GetProperty("steps")[0].GetProperty("rungs")[0];
+        Assert.Equal(8 + 3, rung.GetProperty("seconds").GetDouble()); // eight beats of pattern
+    }
+
+    [Fact]
+    public void Keys_as_text_say_who_rests_and_why_a_ladder_ends()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("keys", CommandRun.DemoPlan("2027-02-09.yaml")));
+        Assert.Contains("(Alto rests)", _run.Output, StringComparison.Ordinal);
+        Assert.Contains("Stops at F: in G♭ the sopranos would need G♭5, a semitone above their comfortable F5.", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_good_plan_checks_with_0_a_disordered_one_with_1()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("check", CommandRun.DemoPlan("2027-02-16.yaml")));
+        Assert.Contains("errors: 0", _run.Output, StringComparison.Ordinal);
+
+        _run.Folder.Write(Choir, "choir.yaml");
+        string plan = _run.Folder.Write("format: 1\nminutes: 5\nsteps:\n  - exercise: octave-arpeggio\n  - exercise: counted-breath\n", "plans", "b.yaml");
+        Assert.Equal(ExitCodes.Findings, _run.Type("check", plan));
+        Assert.Contains("error (breath-first)", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_faults_of_a_plan_are_told_at_their_places_with_2()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        string plan = _run.Folder.Write("format: 1\nminutes: 99\nsteps:\n  - exercise: fife-note-scale\n    tempo: fast\n    kyes: {}\n", "plans", "c.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("check", plan));
+        Assert.Empty(_run.Output);
+        Assert.Contains($"{plan}:2:10:", _run.Errors, StringComparison.Ordinal);
+        Assert.Contains("five-note-scale", _run.Errors, StringComparison.Ordinal);
+        Assert.Contains($"{plan}:5:12:", _run.Errors, StringComparison.Ordinal);
+        Assert.Contains($"{plan}:6:5:", _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_missing_plan_and_one_outside_a_choir_folder_are_told_apart()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("check", _run.Folder.PathOf("plans", "none.yaml")));
+        Assert.Contains(AppTexts.NoSuchPlan, _run.Errors, StringComparison.Ordinal);
+        string stray = _run.Folder.Write("format: 1\n", "stray.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("check", stray));
+        Assert.Contains(AppTexts.NotInChoirFolder, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_any_folder_the_built_in_choir_and_plan_serve()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("check"));
+        Assert.Contains("errors: 0", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_last_session_is_reviewed_in_words_and_as_json()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo));
+        Assert.Contains("altos flat in E (Five notes down, two vowels), typed: altos flat", _run.Output, StringComparison.Ordinal);
+
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo, "--json"));
+        JsonElement mark = JsonDocument.Parse(_run.Output).RootElement.GetProperty("marks").EnumerateArray().First(mark => mark.GetProperty("raw").GetString() == "altos flat on G");
+        Assert.Equal(("alto", "flat", "E4"), (mark.GetProperty("part").GetString(), mark.GetProperty("kind").GetString(), mark.GetProperty("key").GetString()));
+        Assert.Equal([67], mark.GetProperty("pitches").EnumerateArray().Select(pitch => pitch.GetInt32()));
+    }
+
+    [Fact]
+    public void Without_a_session_the_review_says_what_to_do()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("review"));
+        Assert.Contains(AppTexts.NoSessions, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Damage_in_a_log_is_reported_with_1_and_the_rest_is_reviewed()
+    {
+        byte[] log = File.ReadAllBytes(Path.Combine(CommandRun.Demo, "sessions", "2027-02-09T19-30-00.jsonl"));
+        int middle = log.AsSpan().IndexOf("rung-started"u8);
+        log[middle] ^= 1;
+        string path = _run.Folder.PathOf("damaged.jsonl");
+        File.WriteAllBytes(path, log);
+        Assert.Equal(ExitCodes.Findings, _run.Type("review", path));
+        Assert.Contains("altos flat in E", _run.Output, StringComparison.Ordinal);
+        Assert.Contains($"{path}, byte ", _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_next_plan_of_the_demo_is_written_to_the_settings_and_never_over_another()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo));
+        string written = _run.Folder.PathOf("settings", "demo", "plans-demo", "plans", "2027-02-16.yaml");
+        string before = File.ReadAllText(written);
+        Assert.Contains("altos flat", before, StringComparison.Ordinal);
+        Assert.Contains("(before: 9 keys C4 to E4)", _run.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.Ok, _run.Type("check", written, "--choir", CommandRun.Demo));
+
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next", "--choir", CommandRun.Demo));
+        Assert.Equal(before, File.ReadAllText(written));
+        Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-03-02"));
+    }
+
+    [Theory]
+    [InlineData("check", "--choirs")]
+    [InlineData("plan", "next", "--date", "Tuesday")]
+    [InlineData("sing")]
+    public void What_was_mistyped_is_2(params string[] typed)
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type(typed));
+        Assert.Contains(typed[^1], _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failure_of_the_program_is_a_sentence_and_70_with_the_details_in_the_diagnostics()
+    {
+        Assert.Equal(ExitCodes.Internal, _run.Type("ports", "--test"));
+        Assert.Equal(AppTexts.Internal("the piano fell over") + Environment.NewLine, _run.Errors);
+        Assert.Contains("InvalidOperationException", File.ReadAllText(_run.Folder.PathOf("settings", "diagnostics.log")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Control_characters_of_a_file_never_reach_the_terminal()
+    {
+        _run.Folder.Write(Choir.Replace("The Net Loft Singers", "Net \u001b[31m Loft \u202e", StringComparison.Ordinal), "choir.yaml");
+        string plan = _run.Folder.Write("format: 1\nsteps: [{exercise: counted-breath}]\n", "plans", "d.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("check", plan));
+        Assert.DoesNotContain('\u001b', _run.Errors);
+        Assert.DoesNotContain('\u202e', _run.Errors);
+    }
+}
