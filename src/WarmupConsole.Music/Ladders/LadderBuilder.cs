@@ -59,15 +59,24 @@ public static class LadderBuilder
         List<Rung> rungs = [fit.Rung(start)];
         (int top, int bottom) = (start, start);
         int step = fit.Spec.StepSemitones;
-        while (rungs.Count < most && (fit.Fits(top + step) || fit.Fits(bottom - step)))
+        (bool canRise, bool canFall) = (fit.Fits(top + step), fit.Fits(bottom - step));
+        while (rungs.Count < most && (canRise || canFall))
         {
-            bool up = fit.Fits(top + step) && (top - start <= start - bottom || !fit.Fits(bottom - step));
-            (top, bottom) = up ? (top + step, bottom) : (top, bottom - step);
-            rungs.Add(fit.Rung(up ? top : bottom));
+            if (canRise && (top - start <= start - bottom || !canFall))
+            {
+                top += step;
+                rungs.Add(fit.Rung(top));
+                canRise = fit.Fits(top + step);
+            }
+            else
+            {
+                bottom -= step;
+                rungs.Add(fit.Rung(bottom));
+                canFall = fit.Fits(bottom - step);
+            }
         }
 
-        bool cutShort = fit.Fits(top + step) || fit.Fits(bottom - step);
-        return new(rungs, cutShort
+        return new(rungs, canRise || canFall
             ? [LadderReasons.CutShort(fit, rungs[^1].Tonic.Midi)]
             : [LadderReasons.Stop(fit, top, top + step), LadderReasons.Stop(fit, bottom, bottom - step)]);
     }
