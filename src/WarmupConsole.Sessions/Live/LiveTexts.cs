@@ -32,6 +32,8 @@ internal static class LiveTexts
 
     public static string NothingToLead => "it has nothing to sing or count.";
 
+    public static string NobodySings(string key) => $"No part can sing {key}: the ladder ends here.";
+
     public static string BeyondExtreme(string warning) => $"{warning} Press one more key again to sing it all the same.";
 
     /// <summary>Why an action that no transition knows does nothing in a state.</summary>

@@ -118,9 +118,9 @@ public sealed class SessionLogThread : IDisposable
         while (posted.TryDequeue(out Posted next))
         {
             SessionRecord record = writer.Add(next.Event, next.At, next.Monotonic);
-            if (next.Event is MarkMade mark)
+            if (((next.Event as MarkMade)?.Id ?? (next.Event as MarkMoved)?.Id) is { } mark)
             {
-                unconfirmed.Enqueue((record.Sequence, mark.Id));
+                unconfirmed.Enqueue((record.Sequence, mark));
             }
 
             bool isUrgent = next.Event is MarkMade or MarkMoved or MarkUndone or RunStarted or RunEnded;
@@ -135,7 +135,7 @@ public sealed class SessionLogThread : IDisposable
         int confirmed = 0;
         while (unconfirmed.TryPeek(out (long Sequence, int MarkId) mark) && mark.Sequence <= writer.FlushedSequence)
         {
-            confirmed = unconfirmed.Dequeue().MarkId;
+            confirmed = Math.Max(confirmed, unconfirmed.Dequeue().MarkId);
         }
 
         if (confirmed > 0)

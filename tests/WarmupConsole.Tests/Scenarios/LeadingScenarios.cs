@@ -57,7 +57,7 @@ public sealed class LeadingScenarios
         room.Do(ScreenCommand.KeepMark);
         Assert.Equal(0, room.Session.Marks[0].Anchor.Rung);
         room.Type("b late").Do(ScreenCommand.KeepMark).Do(ScreenCommand.MoveMarkBack);
-        Assert.Equal(1, room.Session.Marks[1].Anchor.Rung);
+        Assert.Equal((1, true), (room.Session.Marks[1].Anchor.Rung, room.Session.Marks[1].IsFlushed));
         room.Do(ScreenCommand.UndoMark);
         Assert.Single(room.Session.Marks);
         Assert.Equal(2, Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkUndone>()).Id);

@@ -9,16 +9,39 @@ namespace WarmupConsole.Tests.Sessions.Live;
 public class ResumeTests
 {
     [Fact]
-    public void A_run_cut_off_in_a_rung_comes_back_to_the_introduction_and_leads_in_to_it()
+    public void A_run_cut_off_in_a_rung_comes_back_paused_and_leads_in_to_it()
     {
         LiveDriver driver = LiveSituations.SecondRung().Act(LiveAction.Faster);
         LiveOutcome resumed = Resume(driver);
 
-        Assert.Equal((LiveState.Introduce, 1, 1), (resumed.Session.State, resumed.Session.StepIndex, resumed.Session.RungIndex));
+        Assert.Equal((LiveState.Cue, Hold.Paused), (resumed.Session.State, resumed.Session.Hold));
+        Assert.Equal((1, 1), (resumed.Session.StepIndex, resumed.Session.RungIndex));
         Assert.Equal(Tempo.FromBeatsPerMinute(63), resumed.Session.Tempo);
-        Assert.Equal(new LiveEffect.Record(new RunResumed(1, 1)), resumed.Effects.Single());
+        Assert.Equal([new LiveEffect.Record(new RunResumed(1, 1)), new LiveEffect.Record(new HoldChanged("paused"))], resumed.Effects);
         LiveOutcome on = LiveMachine.Handle(resumed.Session, new LiveInput.Act(LiveAction.GoOn), driver.Now);
         Assert.Equal((LiveState.Cue, 1), (on.Session.State, on.Session.RungIndex));
+    }
+
+    [Fact]
+    public void A_rung_that_was_sung_to_its_end_is_not_sung_again()
+    {
+        LiveDriver driver = LiveSituations.Of(LiveState.Wait);
+        LiveSession before = driver.Session;
+
+        LiveSession resumed = Resume(driver).Session;
+
+        Assert.Equal((LiveState.Cue, before.RungIndex + 1), (resumed.State, resumed.RungIndex));
+    }
+
+    [Fact]
+    public void Time_spent_before_goes_on_counting_once_the_director_goes_on()
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        LiveSession resumed = LiveMachine.Resume(LiveFixtures.Whole, SessionFacts.Fold(driver.Events), driver.Now, TimeSpan.FromMinutes(3)).Session;
+
+        Assert.Equal(TimeSpan.FromMinutes(3), resumed.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(5)));
+        LiveSession on = LiveMachine.Handle(resumed, new LiveInput.Act(LiveAction.GoOn), driver.Now).Session;
+        Assert.Equal(TimeSpan.FromMinutes(4), on.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(1)));
     }
 
     [Fact]
