@@ -93,6 +93,19 @@ public static class StorageTexts
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
+    public const string NeedOfOneKind = "a need names exactly one of pitch, region and purpose";
+    public const string NeedsNotLast = "the need cannot be added, because the list 'needs' is not the last thing in the file or is written in one line; add it by hand, or move the list to the end";
+
+    public static string NoSuchNeed(int number, int count) => count == 0
+        ? "there are no needs yet; add one first (warmup need add)"
+        : $"there is no need {number}; the numbers go from 1 to {count} (warmup need list)";
+
+    public static string NeedIsDone(int number) => $"need {number} is done already";
+
+    public const string BareWithSteps = "a bare rehearsal has no warm-up, so it has no steps; leave out 'bare' or the steps";
+
+    public static string UnknownRule(string name, IReadOnlyList<string> candidates) => $"the check has no rule '{Short(name)}'; {Offer(candidates)}";
+
     private static string Offer(IReadOnlyList<string> names) => names.Count == 1
         ? $"did you mean '{names[0]}'?"
         : $"did you mean one of {string.Join(", ", names)}?";

@@ -17,8 +17,11 @@ internal static class LadderReasons
     }
 
     internal static string Stop(KeyFit fit, int last, int next) => fit.Fits(next)
-        ? string.Create(CultureInfo.InvariantCulture, $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.")
+        ? CutShort(fit, last)
         : $"Stops at {fit.Tonic(last).Name}: in {fit.Tonic(next).Name} {Need(fit, Blocker(fit, next), next)}.";
+
+    internal static string CutShort(KeyFit fit, int last) =>
+        $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.";
 
     internal static string NoKey(KeyFit fit, IReadOnlyList<Part> parts)
     {

@@ -35,7 +35,7 @@ public static class Accompaniment
     private static IEnumerable<(Pattern Pattern, int[] Octaves)> Lines(Exercise exercise, Pattern pattern, Rung rung)
     {
         ILookup<VoiceLine?, int> placements = rung.Parts.Where(part => part.Sings)
-            .ToLookup(part => exercise.Voices.FirstOrDefault(voice => voice.IsFor(part.Part)), part => part.Part.PlacementOctaves);
+            .ToLookup(part => exercise.Voices.FirstOrDefault(voice => voice.IsFor(part.Part)), part => part.Octaves);
         return placements.Count == 0
             ? [(pattern, [0])]
             : placements.Select(line => (line.Key?.Placed ?? pattern, line.Distinct().ToArray()));
