@@ -35,6 +35,8 @@ internal static class CommandLine
         root.Add(KeysCommand.Create(composition));
         root.Add(NewCommand.Create(composition));
         root.Add(RangesCommand.Create(composition));
+        root.Add(NeedCommand.Create(composition));
+        root.Add(ExercisesCommand.Create(composition));
         root.Add(PlayerCommand.Create());
         return root;
     }

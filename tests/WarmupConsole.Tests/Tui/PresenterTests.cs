@@ -1,8 +1,10 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
@@ -157,6 +159,16 @@ public class PresenterTests
         LiveSession session = LiveFixture.Rung;
         session = session with { Warmup = session.Warmup with { Choir = session.Warmup.Choir with { Notes = NoteNaming.German } } };
         Assert.All(((int, int)[])[(30, 8), (60, 16), (80, 24), (200, 60)], size => Assert.Contains("█", Drawn(session with { RungIndex = 6 }, size.Item1, size.Item2)));
+    }
+
+    [Fact]
+    public void An_exercise_in_parts_says_who_has_a_line_of_their_own()
+    {
+        WarmupStep[] steps = [.. LiveFixture.Rung.Warmup.Steps];
+        steps[4] = steps[4] with { Exercise = LiveFixture.Scale with { Voices = [new(["alto", "men"], LiveFixture.Scale.Pattern!, Beats.Zero)] } };
+
+        Assert.DoesNotContain("in parts", Drawn(LiveFixture.Rung, 80, 24));
+        Assert.Contains("in parts; lines of their own: alto, men", Drawn(LiveFixture.Rung with { Warmup = LiveFixture.Rung.Warmup with { Steps = steps } }, 80, 24));
     }
 
     [Fact]
