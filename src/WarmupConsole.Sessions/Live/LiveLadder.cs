@@ -26,6 +26,7 @@ internal sealed class LiveLadder(LiveTurn turn)
         }
 
         Remake(longer.Rungs, LiveTexts.OneMoreKey);
+        turn.Tell(LiveTexts.KeyAdded(longer.Added.Tonic.Name));
     }
 
     /// <summary>Turning round needs a key behind the last one that stands.</summary>
