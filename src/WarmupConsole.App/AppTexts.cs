@@ -1,3 +1,6 @@
+using System.Globalization;
+using WarmupConsole.Midi.Playing;
+
 namespace WarmupConsole.App;
 
 /// <summary>What the commands say outside the screen.</summary>
@@ -12,9 +15,10 @@ internal static class AppTexts
         """;
 
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
-    internal const string PlanAbout = "The plan's file. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
+    internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
     internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere. Default: the one in your settings, else the first instrument found.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
+    internal const string TraceAbout = "Keep every message with the time it was sent, a line each (a new file), and say at the end how punctual the notes were; for measuring.";
     internal const string OpenAbout = "Run without any plan: clocks and marks only.";
     internal const string ResumeAbout = "Go on with a run that was cut off, without asking.";
     internal const string AnewAbout = "Start anew although a run was cut off, without asking.";
@@ -39,9 +43,14 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";
+
+    internal static string Punctual(OnsetFigures onsets) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{onsets.Played} notes played, {onsets.Dropped} left out; late by {Milliseconds(onsets.MedianNanoseconds)} ms (median), {Milliseconds(onsets.Percentile99Nanoseconds)} ms (99 %), {Milliseconds(onsets.WorstNanoseconds)} ms (worst).");
 
     internal static string NoSuchOption(string word) => $"'{word}' is no option of this command. Ask it with --help what it takes.";
 
@@ -51,6 +60,8 @@ internal static class AppTexts
 
     internal static string CutOff(int step, string exercise, string key) =>
         $"This warm-up was cut off at step {step}, {exercise}{key}. Go on there? Enter goes on, n starts anew: ";
+
+    internal static string NotResumed(string sentence) => $"A new run: the last one cannot be gone on with, for {sentence}.";
 
     internal static string Unsaved(string path) => $"The session log is not saved. Enter saves it to {path}; or type another file name; n drops it: ";
 
@@ -63,4 +74,6 @@ internal static class AppTexts
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 
     internal static string PlanWritten(string path) => $"Written to {path}";
+
+    private static string Milliseconds(long nanoseconds) => (nanoseconds / 1e6).ToString("0.000", CultureInfo.InvariantCulture);
 }

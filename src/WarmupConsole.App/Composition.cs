@@ -25,8 +25,8 @@ internal sealed record Composition
     /// <summary>Which folder a command without a path looks in.</summary>
     public required string CurrentFolder { get; init; }
 
-    /// <summary>Starts a piano that also records to a file when one is named; its port is opened by whoever listens to its reports.</summary>
-    public required Func<string?, IPlayer> StartPlayer { get; init; }
+    /// <summary>Starts a piano that also keeps the files named; its port is opened by whoever listens to its reports.</summary>
+    public required Func<PlayerFiles, IPlayer> StartPlayer { get; init; }
 
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
@@ -39,33 +39,31 @@ internal sealed record Composition
         Wall = TimeProvider.System,
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
-        StartPlayer = recording => new PlayerClient(new ChildPlayer(ChildCommand(recording))),
+        StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
 
     /// <summary>The child's main: owns the port until its input ends.</summary>
-    internal static int RunPlayer(string? recording)
+    internal static int RunPlayer(PlayerFiles files)
     {
-        using PortableWaiter waiter = new(SystemClock);
-        return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, recording, waiter), waiter);
+        using IWaiter waiter = Waiters.ForThisMachine(SystemClock);
+        Waiters.TryPrecede();
+        return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, files, waiter), waiter);
     }
 
-    private static PortOpening Open(PortChoice choice, string? recording, IMonotonicClock clock)
+    private static PortOpening Open(PortChoice choice, PlayerFiles files, IMonotonicClock clock)
     {
         PortOpening opening = MidiPorts.Open(choice);
-        if (recording is null)
-        {
-            return opening;
-        }
-
-        SmfRecorder recorder = new(recording, clock);
-        return recorder.TryPlace() is { } trouble
-            ? opening with { AsWanted = false, Sentence = $"{opening.Sentence} {trouble}" }
-            : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recording) };
+        opening = files.Recording is { } recording ? Keeping(opening, FileRecorder.Smf(recording, clock)) : opening;
+        return files.Trace is { } trace ? Keeping(opening, FileRecorder.Trace(trace, clock)) : opening;
     }
 
+    private static PortOpening Keeping(PortOpening opening, FileRecorder recorder) => recorder.TryPlace() is { } trouble
+        ? opening with { AsWanted = false, Sentence = $"{opening.Sentence} {trouble}" }
+        : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recorder.Name) };
+
     // Started from its own file, or, as "dotnet warmup.dll", by the runtime that runs it now.
-    private static ProcessStartInfo ChildCommand(string? recording)
+    private static ProcessStartInfo ChildCommand(PlayerFiles files)
     {
         string self = Environment.ProcessPath ?? throw new InvalidOperationException("The program's own path is not known.");
         ProcessStartInfo command = new(self);
@@ -75,10 +73,13 @@ internal sealed record Composition
         }
 
         command.ArgumentList.Add(PlayerCommand.Name);
-        if (recording is not null)
+        foreach ((string option, string? path) in (IEnumerable<(string, string?)>)[(PlayerCommand.RecordOption, files.Recording), (PlayerCommand.TraceOption, files.Trace)])
         {
-            command.ArgumentList.Add(PlayerCommand.RecordOption);
-            command.ArgumentList.Add(Path.GetFullPath(recording));
+            if (path is not null)
+            {
+                command.ArgumentList.Add(option);
+                command.ArgumentList.Add(Path.GetFullPath(path));
+            }
         }
 
         return command;

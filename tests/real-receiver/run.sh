@@ -105,7 +105,7 @@ start_console() { # HOME: a run with settings and logs of its own; sets console 
     mkdir -p "$1/home" "$1/config" "$1/data" "$1/state"
     : >"$events"
     terminal new-session -d -s console -x 120 -y 36 \
-        "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '$demo' --port fs 2>'$1/stderr'"
+        "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '$demo' --port fs --anew 2>'$1/stderr'"
     console="$(terminal display-message -p -t console '#{pane_pid}')"
     until_true 20 shows_something
     until_true 10 pgrep -P "$console" || true

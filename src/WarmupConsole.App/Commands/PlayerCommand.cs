@@ -7,13 +7,16 @@ internal static class PlayerCommand
 {
     internal const string Name = "player";
     internal const string RecordOption = "--record";
+    internal const string TraceOption = "--trace";
 
     internal static Command Create()
     {
         Option<string?> record = new(RecordOption);
+        Option<string?> trace = new(TraceOption);
         Command command = new(Name, AppTexts.PlayerAbout) { Hidden = true };
         command.Add(record);
-        command.SetAction(parsed => Composition.RunPlayer(parsed.GetValue(record)));
+        command.Add(trace);
+        command.SetAction(parsed => Composition.RunPlayer(new(parsed.GetValue(record), parsed.GetValue(trace))));
         return command;
     }
 }

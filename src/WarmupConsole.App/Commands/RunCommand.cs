@@ -12,12 +12,13 @@ internal static class RunCommand
         Option<string?> choir = Options.Choir();
         Option<string?> port = Options.Port();
         Option<string?> record = new("--record") { Description = AppTexts.RecordAbout, HelpName = "FILE" };
+        Option<string?> trace = new("--trace") { Description = AppTexts.TraceAbout, HelpName = "FILE" };
         Option<bool> open = new("--open") { Description = AppTexts.OpenAbout };
         Option<bool> resume = new("--resume") { Description = AppTexts.ResumeAbout };
         Option<bool> anew = new("--anew") { Description = AppTexts.AnewAbout };
         Command command = new("run", AppTexts.RunAbout);
         command.Add(plan);
-        foreach (Option option in (Option[])[choir, port, record, open, resume, anew])
+        foreach (Option option in (Option[])[choir, port, record, trace, open, resume, anew])
         {
             command.Add(option);
         }
@@ -26,7 +27,7 @@ internal static class RunCommand
             parsed.GetValue(plan),
             parsed.GetValue(choir),
             parsed.GetValue(port),
-            parsed.GetValue(record),
+            new(parsed.GetValue(record), parsed.GetValue(trace)),
             parsed.GetValue(open),
             parsed.GetValue(resume) ? true : parsed.GetValue(anew) ? false : null)));
         return command;

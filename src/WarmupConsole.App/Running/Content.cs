@@ -21,6 +21,11 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
     /// </summary>
     internal static FileRead<Content> Load(Composition composition, string? planPath, string? choirPath)
     {
+        if (Directory.Exists(planPath))
+        {
+            return Load(composition, null, planPath);
+        }
+
         FileRead<ChoirFolder> folder = Open(composition, planPath, choirPath);
         if (!folder.IsGood)
         {

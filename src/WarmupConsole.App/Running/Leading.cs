@@ -1,12 +1,12 @@
 using System.CommandLine;
 using System.Reflection;
 using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tui.Hosting;
-using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
 
@@ -33,15 +33,21 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 
         (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
         PortChoice port = Ports.Choose(composition, request.Port);
-        LiveRun run = new(start, composition.Clock, composition.StartPlayer(request.Record), port, log);
+        IPlayer player = composition.StartPlayer(request.Files);
+        LiveRun run = new(start, composition.Clock, player, port, log);
         log.Thread.Start();
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))
         {
-            code = TerminalHost.Run(_ => new ConsoleWindow(run.Host), () => Close(loop, run));
+            code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
         new LogRescue(composition, surroundings).AfterRun(log);
+        if (request.Files.Trace is not null && player.Onsets is { } onsets)
+        {
+            surroundings.Output.WriteLine(AppTexts.Punctual(onsets));
+        }
+
         return code;
     }
 
@@ -53,22 +59,37 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 
     private (LiveOutcome Start, RunLog Log) Begin(Content content, bool? resume)
     {
-        DateTimeOffset now = composition.Wall.GetLocalNow();
-        CutOffRun? cutOff = resume == false ? null : CutOffRun.Find(content.Folder, Path.GetFileName(content.Plan.Path), now);
-        if (cutOff is not null && (resume == true || Agrees(cutOff.Question())))
-        {
-            OpenedLog opened = SessionLogFile.OpenForResume(cutOff.Path, Environment.MachineName);
-            if (opened.IsOpen)
-            {
-                return (LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, composition.Clock.Now), Log(opened, null));
-            }
+        CutOffRun? cutOff = resume == false
+            ? null
+            : CutOffRun.Find(content.Folder, Path.GetFileName(content.Plan.Path), composition.Wall.GetLocalNow());
+        return cutOff is null ? Anew(content, null) : Resumed(content, cutOff, resume);
+    }
 
-            surroundings.Error.WriteLine(AppTexts.NotSaved(cutOff.Path, opened.Sentence));
+    /// <summary>The run that was cut off, if its log can be had and the director wants it; the log is held before the question is asked.</summary>
+    private (LiveOutcome Start, RunLog Log) Resumed(Content content, CutOffRun cutOff, bool? resume)
+    {
+        OpenedLog opened = SessionLogFile.OpenForResume(cutOff.Path, Environment.MachineName);
+        if (!opened.IsOpen)
+        {
+            return Anew(content, AppTexts.NotResumed(opened.Sentence));
         }
 
-        OpenedLog fresh = SessionLogFile.Create(content.Folder.SessionsFolder, now, Environment.MachineName);
+        if (resume == true || Agrees(cutOff.Question()))
+        {
+            return (LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, composition.Clock.Now, cutOff.Spent), Log(opened, null));
+        }
+
+        opened.File.Dispose();
+        return Anew(content, null);
+    }
+
+    /// <summary>A new run in a new log, with a word to the director when there is one.</summary>
+    private (LiveOutcome Start, RunLog Log) Anew(Content content, string? word)
+    {
+        OpenedLog fresh = SessionLogFile.Create(content.Folder.SessionsFolder, composition.Wall.GetLocalNow(), Environment.MachineName);
         LiveOutcome start = LiveMachine.Start(content.Warmup, composition.Clock.Now);
-        return (start, Log(fresh, content));
+        LiveSession told = word is null ? start.Session : start.Session with { Notice = new(word, IsTrouble: true, composition.Clock.Now) };
+        return (start with { Session = told }, Log(fresh, content));
     }
 
     private RunLog Log(OpenedLog opened, Content? content) =>

@@ -13,7 +13,7 @@ internal static class PortTrial
 
     internal static int Play(Composition composition, PortChoice choice, TextWriter output)
     {
-        using IPlayer player = composition.StartPlayer(null);
+        using IPlayer player = composition.StartPlayer(PlayerFiles.None);
         using ManualResetEventSlim told = new();
         PlayerReport? opening = null;
         player.Reported += report =>

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using System.Diagnostics;
 
 namespace WarmupConsole.Midi.Player;
@@ -15,7 +16,7 @@ public sealed class ChildPlayer : IPlayerLink
     private bool _disposed;
 
     /// <param name="command">The program and its arguments; the streams are redirected here.</param>
-    /// <exception cref="System.ComponentModel.Win32Exception">The program cannot be started.</exception>
+    /// <exception cref="Win32Exception">The program cannot be started.</exception>
     public ChildPlayer(ProcessStartInfo command)
     {
         command.RedirectStandardInput = true;
@@ -48,6 +49,18 @@ public sealed class ChildPlayer : IPlayerLink
 
     public int ProcessId => _process.Id;
 
+    public void Kill()
+    {
+        try
+        {
+            _process.Kill();
+        }
+        catch (Exception e) when (e is InvalidOperationException or Win32Exception)
+        {
+            // It has ended, or is just ending.
+        }
+    }
+
     public void Dispose()
     {
         if (_disposed)
@@ -58,7 +71,7 @@ public sealed class ChildPlayer : IPlayerLink
         _disposed = true;
         if (!_process.WaitForExit(PatienceMilliseconds))
         {
-            _process.Kill();
+            Kill();
         }
 
         _process.Dispose();

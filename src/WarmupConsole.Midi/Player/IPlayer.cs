@@ -1,3 +1,4 @@
+using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Sounding;
@@ -12,6 +13,9 @@ public interface IPlayer : IDisposable
 {
     /// <summary>Reports from the player (port opened or lost, player ended). Raised on any thread.</summary>
     event Action<PlayerReport>? Reported;
+
+    /// <summary>How punctual the notes were; null until a player in a process of its own has ended.</summary>
+    OnsetFigures? Onsets { get; }
 
     /// <summary>Begins, or changes to another port; what came of it is reported. Subscribe to <see cref="Reported"/> first.</summary>
     void Open(PortChoice choice);

@@ -9,4 +9,7 @@ public interface IPlayerLink : IDisposable
 
     /// <summary>The last thing an ended player printed outside the protocol; empty when it printed nothing. May wait a little.</summary>
     string LastWords { get; }
+
+    /// <summary>Ends a player that does not listen, at once and without its last reports. Harmless when it has ended.</summary>
+    void Kill();
 }

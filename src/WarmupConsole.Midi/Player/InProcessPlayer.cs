@@ -15,6 +15,8 @@ public sealed class InProcessPlayer(VirtualClock clock, Func<PortChoice, PortOpe
 
     public event Action<PlayerReport>? Reported;
 
+    public OnsetFigures? Onsets => _engine.Onsets;
+
     private Moment? Next => (_feed.NextTime, _engine.NextDue) switch
     {
         ({ } feed, { } due) => Moment.Earlier(feed, due),

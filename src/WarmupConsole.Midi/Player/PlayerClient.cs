@@ -14,6 +14,7 @@ public sealed class PlayerClient : IPlayer
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
+    private readonly SilenceWatch _silences = new(Patience);
     private readonly IPlayerLink _link;
     private readonly NoteFeed _feed = new();
     private readonly Outbox _outbox = new();
@@ -34,7 +35,6 @@ public sealed class PlayerClient : IPlayer
 
     public event Action<PlayerReport>? Reported;
 
-    /// <summary>How punctual the notes were; known when the player has ended.</summary>
     public OnsetFigures? Onsets => _onsets?.Figures;
 
     /// <summary>When the last silence had been sent to the port; null before the first.</summary>
@@ -42,6 +42,7 @@ public sealed class PlayerClient : IPlayer
 
     public void Open(PortChoice choice)
     {
+        _silences.Opening();
         Send(new Frame.OpenPort(choice));
         if (!_started)
         {
@@ -63,6 +64,7 @@ public sealed class PlayerClient : IPlayer
     {
         _feed.Forget(generation);
         _outbox.Forget(generation);
+        _silences.Asked(generation);
         Send(new Frame.Silence(generation));
     }
 
@@ -73,7 +75,12 @@ public sealed class PlayerClient : IPlayer
             Send(frame);
         }
 
-        return _feed.NextTime;
+        if (_silences.IsOverdue(now))
+        {
+            End(PlayerTexts.Stuck);
+        }
+
+        return Volatile.Read(ref _ended) ? null : _silences.NextLook(_feed.NextTime);
     }
 
     public void Dispose()
@@ -147,9 +154,14 @@ public sealed class PlayerClient : IPlayer
         {
             case Frame.Silenced silenced:
                 _lastSilence = silenced;
+                _silences.Answered(silenced.Generation);
                 break;
             case Frame.Onsets onsets:
                 _onsets = onsets;
+                break;
+            case Frame.PortOpened or Frame.PortFailed or Frame.PortLost:
+                _silences.Opened();
+                Tell(PlayerReports.From(frame));
                 break;
             default:
                 Tell(PlayerReports.From(frame));
@@ -170,6 +182,7 @@ public sealed class PlayerClient : IPlayer
         if (!Interlocked.Exchange(ref _ended, true))
         {
             _outbox.Close();
+            _link.Kill();
             Tell(new(PlayerReportKind.PlayerEnded, sentence));
         }
     }

@@ -11,6 +11,7 @@ public static class PlayerProcess
 {
     private const int Failed = 70;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan Rounds = TimeSpan.FromSeconds(0.25);
 
     /// <returns>The exit code.</returns>
     public static int Run(Stream input, Stream output, Func<PortChoice, PortOpening> openPort, IWaiter waiter)
@@ -18,6 +19,7 @@ public static class PlayerProcess
         Rehearse();
         PlayerLoop loop = new(new PlayerEngine(openPort), waiter, input, output);
         using Timer force = new(_ => Environment.Exit(Failed));
+        using Timer watch = new(_ => EndIfStuck(loop), null, Rounds, Rounds);
         loop.InputEnded += () => EndSoon(force);
         using SignalHandlers handlers = new(() =>
         {
@@ -47,6 +49,16 @@ public static class PlayerProcess
         player.Play(0, PortTest.Notes());
         player.Advance(clock.Now + TimeSpan.FromMinutes(1));
         player.Silence(1);
+    }
+
+    // The host notices an end, not a halt; so a player that cannot go on ends, and is started again.
+    private static void EndIfStuck(PlayerLoop loop)
+    {
+        if (loop.IsStuck)
+        {
+            Console.Error.WriteLine(PlayingTexts.PortStuck);
+            Environment.Exit(Failed);
+        }
     }
 
     // A driver may block for ever, as JACK's does when its server is killed; then only force ends the process.

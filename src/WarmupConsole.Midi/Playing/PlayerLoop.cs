@@ -10,15 +10,22 @@ namespace WarmupConsole.Midi.Playing;
 /// </summary>
 public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input, Stream output)
 {
+    private static readonly TimeSpan AllowedToSend = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan AllowedToOpen = TimeSpan.FromSeconds(10);
+
     private readonly Channel<Frame> _inbox = Channel.CreateBounded<Frame>(ProtocolConstants.MostQueuedFrames);
     private readonly FrameReader _reader = new(input);
     private readonly FrameWriter _writer = new(output);
     private volatile bool _stopped;
     private bool _hostGone;
     private bool _greeted;
+    private long _deadline = long.MaxValue;
 
     /// <summary>The input is at its end, or broken; raised on the reading thread.</summary>
     public event Action? InputEnded;
+
+    /// <summary>The port has kept the playing thread longer than a working one does: its driver has stopped taking anything.</summary>
+    public bool IsStuck => waiter.Now.Nanoseconds > Volatile.Read(ref _deadline);
 
     public void Run()
     {
@@ -92,6 +99,7 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
                 _stopped = true;
                 break;
             default:
+                Allow(frame is Frame.OpenPort ? AllowedToOpen : AllowedToSend);
                 Report(WithTimeOfSending(engine.Handle(frame, waiter.Now)));
                 break;
         }
@@ -101,10 +109,14 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
     {
         if (!_stopped)
         {
+            Volatile.Write(ref _deadline, long.MaxValue);
             waiter.WaitUntil(engine.NextDue);
+            Allow(AllowedToSend);
             Report(engine.RunDue(waiter.Now));
         }
     }
+
+    private void Allow(TimeSpan time) => Volatile.Write(ref _deadline, (waiter.Now + time).Nanoseconds);
 
     private Frame? WithTimeOfSending(Frame? report) => report is Frame.Silenced silenced ? silenced with { At = waiter.Now } : report;
 

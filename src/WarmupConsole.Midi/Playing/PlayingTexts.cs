@@ -5,6 +5,8 @@ namespace WarmupConsole.Midi.Playing;
 /// <summary>What the player says about frames it does not take.</summary>
 internal static class PlayingTexts
 {
+    internal const string PortStuck = "the port's driver takes nothing any more";
+
     internal static string QueueFull(int offered, int waiting) =>
         $"{offered} notes were refused: {waiting} are waiting already, and {ProtocolConstants.MostQueuedNotes} is the most.";
 

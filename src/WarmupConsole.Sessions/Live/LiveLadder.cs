@@ -18,6 +18,12 @@ internal sealed class LiveLadder(LiveTurn turn)
             Session.Step.Plan.Keys,
             Session.Rungs,
             LastFixed(Session));
+        if (longer.Added.Parts.All(part => !part.Sings))
+        {
+            turn.Tell(LiveTexts.NobodySings(longer.Added.Tonic.Name));
+            return;
+        }
+
         if (longer.BeyondExtreme.Count > 0 && !Session.WarnedBeyondExtreme)
         {
             turn.Session = Session with { WarnedBeyondExtreme = true };

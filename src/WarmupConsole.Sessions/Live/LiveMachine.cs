@@ -17,16 +17,21 @@ public static class LiveMachine
         return new(New(warmup, now), []);
     }
 
-    /// <summary>A run that was cut off, at the introduction of its step: going on leads in to the same rung of the ladder as it was.</summary>
+    /// <summary>
+    /// A run that was cut off: paused before the rung that it had come to, in the ladder as it was; or at the introduction of a
+    /// step that had not begun. Going on leads in.
+    /// </summary>
     /// <param name="warmup">Made from the plan, choir and exercises that the log keeps.</param>
     /// <param name="facts">Folded from the log.</param>
     /// <param name="now">The moment of resumption.</param>
-    public static LiveOutcome Resume(Warmup warmup, SessionFacts facts, Moment now)
+    /// <param name="spent">Time spent in the warm-up before it was cut off.</param>
+    public static LiveOutcome Resume(Warmup warmup, SessionFacts facts, Moment now, TimeSpan spent = default)
     {
         ArgumentNullException.ThrowIfNull(warmup);
         ArgumentNullException.ThrowIfNull(facts);
+        LiveSession anew = New(warmup, now);
         LiveTurn turn = new();
-        turn.Begin(New(warmup, now), now);
+        turn.Begin(anew with { Clocks = anew.Clocks with { WholeSpent = spent } }, now);
         LiveResume.Into(turn, facts);
         return turn.Outcome;
     }
@@ -86,7 +91,7 @@ public static class LiveMachine
                 new LiveMarks(turn).MoveBack();
                 break;
             case LiveInput.MarksFlushed flushed:
-                new LiveMarks(turn).Flushed(flushed.UpToId);
+                new LiveMarks(turn).Flushed(flushed.Facts);
                 break;
             case LiveInput.Trouble trouble:
                 states.Fire(LiveAction.Silence);

@@ -20,20 +20,32 @@ internal static class LiveResume
 
         turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
+        if (facts is { HasBegun: true, MilliBpm: 0 })
+        {
+            turn.RecordTimeline(new(turn.Session.Tempo, Beats.Zero, turn.Now));
+        }
+
+        if (turn.Session.Hold != Hold.None)
+        {
+            turn.Record(new HoldChanged(HoldText.Write(turn.Session.Hold)));
+        }
     }
 
     private static LiveSession AtFacts(LiveSession session, SessionFacts facts)
     {
         LiveSession at = StepLeading.AtStep(session, facts.StepIndex);
         List<Rung> rungs = Rebuilt(at.Step!, facts.Keys, session.Warmup.Choir.Parts);
+        int rung = facts.Progress == RungProgress.Over ? facts.RungIndex + 1 : facts.RungIndex;
+        bool inKeys = facts.Progress != RungProgress.NotBegun && rungs.Count > 0 && !facts.HasEnded;
         return at with
         {
             HasBegun = true,
-            State = LiveState.Introduce,
+            State = inKeys ? LiveState.Cue : LiveState.Introduce,
+            Hold = inKeys ? Hold.Paused : Hold.None,
             Rungs = rungs,
-            RungIndex = Math.Clamp(facts.RungIndex, 0, Math.Max(0, rungs.Count - 1)),
-            Tempo = Tempo.Clamp(facts.MilliBpm),
-            Clocks = session.Clocks with { IsRunning = !facts.HasEnded },
+            RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Count - 1)),
+            Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
+            Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }
 

@@ -34,6 +34,8 @@ internal static class LiveTexts
 
     public static string NothingToLead => "It has nothing to sing or count.";
 
+    public static string NobodySings(string key) => $"No part can sing {key}: the ladder ends here.";
+
     /// <summary>What to press comes first, and by the key's own name: that is what a glance must find.</summary>
     public static string BeyondExtreme(string warning) => $"Enter again sings it all the same. {warning}";
 

@@ -24,10 +24,13 @@ public sealed record SessionFacts
     /// <summary>Index of the rung led in to, sung, or just sung, from 0.</summary>
     public int RungIndex { get; init; }
 
+    /// <summary>How far that rung has come.</summary>
+    public RungProgress Progress { get; init; }
+
     /// <summary>The step's ladder as it is now: MIDI numbers of the tonics.</summary>
     public IReadOnlyList<int> Keys { get; init; } = [];
 
-    /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step.</summary>
+    /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step, and where the log ends before it tells the tempo of a step.</summary>
     public int MilliBpm { get; init; }
 
     /// <summary>What holds the music, if anything does.</summary>
@@ -46,14 +49,29 @@ public sealed record SessionFacts
     public SessionFacts After(SessionEvent happened) => happened switch
     {
         MarkMade or MarkUndone or MarkMoved => AfterMark(happened),
-        StepStarted step => this with { HasBegun = true, StepIndex = step.Step, RungIndex = 0, Keys = step.Keys },
-        LeadInStarted leadIn => this with { RungIndex = leadIn.Rung },
-        RungStarted rung => this with { RungIndex = rung.Rung },
+        StepStarted step => this with
+        {
+            HasBegun = true,
+            StepIndex = step.Step,
+            RungIndex = 0,
+            Keys = step.Keys,
+            Progress = RungProgress.NotBegun,
+            MilliBpm = 0,
+        },
+        LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, Progress = RungProgress.Begun },
+        RungStarted rung => this with { RungIndex = rung.Rung, Progress = RungProgress.Begun },
+        RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
         LadderChanged ladder => this with { Keys = ladder.Keys },
         TimelineChanged timeline => this with { MilliBpm = timeline.MilliBpm },
         HoldChanged hold => this with { Hold = HoldText.Read(hold.Hold) },
-        RunResumed resumed => this with { StepIndex = resumed.Step, RungIndex = resumed.Rung, Hold = Hold.None },
-        RunEnded => this with { HasEnded = true },
+        RunResumed resumed => this with
+        {
+            StepIndex = resumed.Step,
+            RungIndex = resumed.Rung,
+            Hold = Hold.None,
+            Progress = Progress == RungProgress.Over ? RungProgress.Begun : Progress,
+        },
+        RunEnded => this with { HasEnded = true, Progress = RungProgress.NotBegun },
         _ => this,
     };
 

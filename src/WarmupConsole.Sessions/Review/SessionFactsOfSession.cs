@@ -21,8 +21,16 @@ public static class SessionFactsOfSession
             HasBegun = true,
             StepIndex = session.StepIndex,
             RungIndex = session.RungIndex,
+            Progress = ProgressOf(session.State),
             Keys = SessionKeys.Of(session.Rungs),
             MilliBpm = session.Tempo.MilliBeatsPerMinute,
         };
     }
+
+    private static RungProgress ProgressOf(LiveState state) => state switch
+    {
+        LiveState.Cue or LiveState.CountIn or LiveState.Rung => RungProgress.Begun,
+        LiveState.Breath or LiveState.Wait => RungProgress.Over,
+        _ => RungProgress.NotBegun,
+    };
 }

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
+using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
@@ -13,7 +14,6 @@ internal sealed class GuardedRun : IDisposable
 {
     private const int InternalError = 70;
     private const int SignalBase = 128;
-    private const int IterationsPerSecond = 60;
 
     // The library switches all mouse reports on, which takes away the terminal's own selection.
     private const string MouseOff = "\u001b[?1003l\u001b[?1015l\u001b[?1006l";
@@ -21,6 +21,7 @@ internal sealed class GuardedRun : IDisposable
     private static readonly TimeSpan RestoreTime = TimeSpan.FromSeconds(1.5);
     private static readonly TimeSpan SignalTime = TimeSpan.FromSeconds(3);
 
+    private readonly ILiveConsole _console;
     private readonly Action _save;
     private readonly IApplication _app;
     private readonly List<PosixSignalRegistration> _signals = [];
@@ -29,11 +30,10 @@ internal sealed class GuardedRun : IDisposable
     private int _restored;
     private int _code;
 
-    internal GuardedRun(Action save)
+    internal GuardedRun(ILiveConsole console, Action save)
     {
-        _save = save;
-        Application.MaximumIterationsPerSecond = IterationsPerSecond;
-        _app = Application.Create(new MonotonicTime());
+        (_console, _save) = (console, save);
+        _app = TappedApplication.TryCreate(new MonotonicTime(), SilenceNow) ?? Application.Create(new MonotonicTime());
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         AppDomain.CurrentDomain.ProcessExit += OnExit;
         foreach (PosixSignal signal in (PosixSignal[])[PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGINT, PosixSignal.SIGQUIT])
@@ -48,14 +48,14 @@ internal sealed class GuardedRun : IDisposable
         }
     }
 
-    internal int Run(Func<IApplication, ConsoleWindow> build)
+    internal int Run()
     {
         string? error = null;
         try
         {
             _app.Init();
             _app.Driver!.WriteRaw(MouseOff);
-            _window = build(_app);
+            _window = new(_console);
             _app.Run(_window);
         }
 #pragma warning disable CA1031 // Whatever went wrong, the terminal comes back first and the sentence after it.
@@ -83,6 +83,9 @@ internal sealed class GuardedRun : IDisposable
         _signals.ForEach(signal => signal.Dispose());
         _window?.Dispose();
     }
+
+    /// <summary>On the input's thread. The same key comes to the window a moment later and then finds silence, which does no harm.</summary>
+    private void SilenceNow() => _console.Post(new LiveInput.Act(LiveAction.Silence));
 
     /// <summary>Disposing never returns once the terminal is gone, so the wait is bounded.</summary>
     private void Restore()

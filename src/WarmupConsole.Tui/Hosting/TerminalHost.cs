@@ -1,4 +1,3 @@
-using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
@@ -14,10 +13,10 @@ public static class TerminalHost
     /// <summary>False when input or output is redirected and no terminal can be opened: the screen library would wait for ever then.</summary>
     public static bool HasTerminal => Driver.IsAttachedToTerminal(out _, out _);
 
-    /// <param name="build">Makes the window once the terminal is ready.</param>
+    /// <param name="console">What the window shows and drives.</param>
     /// <param name="save">Silences and saves; may be called twice and from any thread.</param>
     /// <returns>0; 2 without a terminal; 70 after an error of the program; 128 and the signal's number after a signal.</returns>
-    public static int Run(Func<IApplication, ConsoleWindow> build, Action save)
+    public static int Run(ILiveConsole console, Action save)
     {
         if (!HasTerminal)
         {
@@ -25,7 +24,8 @@ public static class TerminalHost
             return NoTerminal;
         }
 
-        using GuardedRun run = new(save);
-        return run.Run(build);
+        using LoopRate rate = new(console);
+        using GuardedRun run = new(console, save);
+        return run.Run();
     }
 }

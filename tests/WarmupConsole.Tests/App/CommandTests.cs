@@ -89,6 +89,13 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void A_choir_folder_in_place_of_a_plan_means_its_newest_plan()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("keys", CommandRun.Demo));
+        Assert.Contains("of 20:00", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_any_folder_the_built_in_choir_and_plan_serve()
     {
         Assert.Equal(ExitCodes.Ok, _run.Type("check"));

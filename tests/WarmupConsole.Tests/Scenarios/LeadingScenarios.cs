@@ -57,7 +57,7 @@ public sealed class LeadingScenarios
         room.Do(ScreenCommand.KeepMark);
         Assert.Equal(0, room.Session.Marks[0].Anchor.Rung);
         room.Type("b late").Do(ScreenCommand.KeepMark).Do(ScreenCommand.MoveMarkBack);
-        Assert.Equal(1, room.Session.Marks[1].Anchor.Rung);
+        Assert.Equal((1, true), (room.Session.Marks[1].Anchor.Rung, room.Session.Marks[1].IsFlushed));
         room.Do(ScreenCommand.UndoMark);
         Assert.Single(room.Session.Marks);
         Assert.Equal(2, Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkUndone>()).Id);
@@ -130,6 +130,13 @@ public sealed class LeadingScenarios
         SessionLog saved = SessionLogFile.Read(elsewhere).Value!;
         Assert.Empty(saved.Damages);
         Assert.Equal("b dark", Assert.Single(saved.Records.Select(record => record.Event).OfType<MarkMade>()).Raw);
+    }
+
+    [Fact]
+    public void A_port_opened_is_silenced_before_anything_is_played()
+    {
+        using Rehearsal room = new();
+        Assert.Equal(["C000", "B04000", "B07B00", "B07800"], room.Sent.Select(sent => Convert.ToHexString(sent.Bytes.Span)));
     }
 
     [Fact]

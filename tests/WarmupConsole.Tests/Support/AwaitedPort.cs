@@ -8,6 +8,8 @@ internal sealed class AwaitedPort : IMidiPort
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
     private readonly object _lock = new();
     private readonly List<string> _sent = [];
+    private bool _blocks;
+    private bool _holdsBack;
 
     public string Name => "awaited";
 
@@ -18,7 +20,13 @@ internal sealed class AwaitedPort : IMidiPort
         lock (_lock)
         {
             _sent.Add(Convert.ToHexString(message));
+            _holdsBack = _blocks;
             Monitor.PulseAll(_lock);
+            while (_blocks)
+            {
+                Monitor.Wait(_lock);
+            }
+
             return true;
         }
     }
@@ -27,6 +35,27 @@ internal sealed class AwaitedPort : IMidiPort
     {
         IsClosed = true;
         return null;
+    }
+
+    /// <summary>Whether sending a message never ends, as with a driver that has stopped.</summary>
+    internal void Block(bool blocks)
+    {
+        lock (_lock)
+        {
+            _blocks = blocks;
+            Monitor.PulseAll(_lock);
+        }
+    }
+
+    internal void WaitUntilHeldBack()
+    {
+        lock (_lock)
+        {
+            while (!_holdsBack)
+            {
+                Assert.True(Monitor.Wait(_lock, Patience), "Nothing was sent.");
+            }
+        }
     }
 
     /// <summary>All messages, once there are that many.</summary>

@@ -37,6 +37,8 @@ internal sealed class PlayerInThread : IPlayerLink
 
     internal ManualWaiter Waiter { get; } = new();
 
+    public void Kill() => Loop.Stop();
+
     public void Dispose()
     {
         _toPlayer.Dispose();

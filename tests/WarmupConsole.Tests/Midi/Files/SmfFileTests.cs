@@ -62,7 +62,7 @@ public sealed class SmfFileTests : IDisposable
     {
         string path = Path.Combine(_folder, "evening.mid");
         VirtualClock clock = new();
-        SmfRecorder recorder = new(path, clock);
+        FileRecorder recorder = FileRecorder.Smf(path, clock);
         Assert.Null(recorder.TryPlace());
         using (InProcessPlayer player = new(clock, _ => new(recorder, true, "")))
         {
@@ -85,7 +85,7 @@ public sealed class SmfFileTests : IDisposable
         string path = Path.Combine(_folder, "old.mid");
         File.WriteAllText(path, "old");
 
-        Assert.Equal($"The recording {path} is there already and is not overwritten. Choose another name.", new SmfRecorder(path, new VirtualClock()).TryPlace());
+        Assert.Equal($"The recording {path} is there already and is not overwritten. Choose another name.", FileRecorder.Smf(path, new VirtualClock()).TryPlace());
         Assert.Equal("old", File.ReadAllText(path));
     }
 
@@ -93,7 +93,7 @@ public sealed class SmfFileTests : IDisposable
     public void A_place_that_cannot_be_written_to_is_known_before_the_music()
     {
         string path = Path.Combine(_folder, "missing", "a.mid");
-        string? trouble = new SmfRecorder(path, new VirtualClock()).TryPlace();
+        string? trouble = FileRecorder.Smf(path, new VirtualClock()).TryPlace();
         Assert.StartsWith($"The recording {path} could not be written: ", trouble, StringComparison.Ordinal);
     }
 
@@ -101,11 +101,28 @@ public sealed class SmfFileTests : IDisposable
     public void A_recorder_closes_once()
     {
         string path = Path.Combine(_folder, "once.mid");
-        SmfRecorder recorder = new(path, new VirtualClock());
+        FileRecorder recorder = FileRecorder.Smf(path, new VirtualClock());
         recorder.Close();
         File.Delete(path);
 
         Assert.Null(recorder.Close());
         Assert.False(File.Exists(path));
+    }
+
+    [Fact]
+    public void A_trace_has_a_line_for_each_message_with_its_moment_and_bytes()
+    {
+        string path = Path.Combine(_folder, "evening.trace");
+        VirtualClock clock = new();
+        FileRecorder trace = FileRecorder.Trace(path, clock);
+        Assert.Null(trace.TryPlace());
+
+        clock.MoveTo(new(1_000_000_007));
+        trace.Send([0x90, 60, 64]);
+        clock.MoveTo(new(2_500_000_000));
+        trace.Send([0xC0, 0]);
+        trace.Close();
+
+        Assert.Equal(["1000000007 903C40", "2500000000 C000"], File.ReadAllLines(path));
     }
 }

@@ -16,7 +16,7 @@ public class ChildPlayerTests
         client.Open(PortChoice.First);
 
         Assert.Equal(
-            new(PlayerReportKind.PlayerEnded, "The player ended by itself (no more memory). The run goes on without sound; start again to hear it."),
+            new(PlayerReportKind.PlayerEnded, "The player ended by itself (no more memory)."),
             Assert.Single(reports.WaitFor(1)));
     }
 
@@ -29,7 +29,7 @@ public class ChildPlayerTests
         client.Open(PortChoice.First);
 
         Assert.Equal(
-            "The player's reports cannot be read: A frame of 26740 bytes was announced; the longest allowed is 4096. The run goes on without sound; start again to hear it.",
+            "The player's reports cannot be read: A frame of 26740 bytes was announced; the longest allowed is 4096.",
             Assert.Single(reports.WaitFor(1)).Sentence);
     }
 
@@ -41,6 +41,17 @@ public class ChildPlayerTests
         new PlayerClient(child).Dispose();
 
         Assert.True(process.WaitForExit(TimeSpan.FromSeconds(30)));
+    }
+
+    [Fact]
+    public void A_child_that_listens_to_nothing_is_ended_by_force_and_a_second_time_does_no_harm()
+    {
+        using ChildPlayer child = Shell("trap '' TERM; echo ready; while :; do sleep 60; done");
+        using Process process = Process.GetProcessById(child.ProcessId);
+        Assert.Equal('r', child.FromPlayer.ReadByte());
+        child.Kill();
+        Assert.True(process.WaitForExit(TimeSpan.FromSeconds(30)));
+        child.Kill();
     }
 
     private static ChildPlayer Shell(string script)

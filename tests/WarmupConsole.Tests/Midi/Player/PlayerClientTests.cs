@@ -2,6 +2,7 @@ using System.IO.Pipes;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Protocol;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Tests.Midi.Protocol;
 using WarmupConsole.Tests.Support;
 using static WarmupConsole.Tests.Midi.Playing.EngineBench;
@@ -45,7 +46,7 @@ public class PlayerClientTests
 
         link.Loop.Stop();
         Assert.Equal(
-            new(PlayerReportKind.PlayerEnded, "The player ended by itself (out of memory). The run goes on without sound; start again to hear it."),
+            new(PlayerReportKind.PlayerEnded, "The player ended by itself (out of memory)."),
             reports.WaitFor(2)[1]);
 
         client.SetTimeline(1, AtSixty);
@@ -71,8 +72,32 @@ public class PlayerClientTests
         }
 
         Assert.Equal(
-            [new(PlayerReportKind.PlayerEnded, "The player does not take notes any more and was ended. The run goes on without sound; start again to hear it.")],
+            [new(PlayerReportKind.PlayerEnded, "The player did not answer any more and was ended.")],
             reports.All);
+    }
+
+    [Fact]
+    public void A_player_that_leaves_a_silence_unanswered_for_two_seconds_is_given_up()
+    {
+        using DeafLink link = new();
+        ReportList reports = new();
+        using PlayerClient client = new(link);
+        client.Reported += reports.Add;
+        client.Open(PortChoice.First);
+        client.Silence(1);
+        Assert.Null(client.Pump(Second(0))); // opening a port may take longer than that
+        link.Say(FrameTests.Bytes(new Frame.PortOpened("Open."), new Frame.Silenced(1, new(0)), new Frame.Refused("Heard.")));
+        reports.WaitFor(2);
+        Assert.Null(client.Pump(Second(5)));
+
+        client.Silence(2);
+        Moment look = client.Pump(Second(6))!.Value;
+        client.Silence(3);
+        Assert.Equal(look, client.Pump(Second(7)));
+        Assert.Equal(2, reports.All.Count);
+        Assert.Null(client.Pump(look));
+        Assert.Equal(new(PlayerReportKind.PlayerEnded, "The player did not answer any more and was ended."), reports.WaitFor(3)[2]);
+        Assert.True(link.IsKilled);
     }
 
     [Fact]
@@ -86,7 +111,7 @@ public class PlayerClientTests
         link.Say(Hex.Bytes("00 00 06 00 00 00 00"));
 
         Assert.Equal(
-            "The player's reports cannot be read: The check of a frame of type 06 is wrong. The run goes on without sound; start again to hear it.",
+            "The player's reports cannot be read: The check of a frame of type 06 is wrong.",
             Assert.Single(reports.WaitFor(1)).Sentence);
     }
 
@@ -124,6 +149,10 @@ public class PlayerClientTests
         public Stream FromPlayer => _fromPlayer;
 
         public string LastWords => "";
+
+        internal bool IsKilled { get; private set; }
+
+        public void Kill() => IsKilled = true;
 
         public void Dispose()
         {

@@ -97,6 +97,24 @@ public sealed class PlayerLoopTests : IDisposable
         _player.WaitForEnd();
     }
 
+    [Fact]
+    public void A_port_that_keeps_a_note_for_more_than_two_seconds_is_stuck_and_a_wait_for_the_next_note_is_not()
+    {
+        SoundOneNote();
+        Write(new Frame.Notes(0, [Note(62, 100, 1)]));
+        _player.Waiter.MoveTo(50);
+        _player.Port.WaitFor(3); // the end of the first note
+        Assert.False(_player.Loop.IsStuck);
+
+        _player.Port.Block(true);
+        _player.Waiter.MoveTo(100);
+        _player.Port.WaitUntilHeldBack();
+        Assert.False(_player.Loop.IsStuck);
+        _player.Waiter.MoveTo(102.1);
+        Assert.True(_player.Loop.IsStuck);
+        _player.Port.Block(false);
+    }
+
     private void Write(params Frame[] frames) => _player.ToPlayer.Write(FrameTests.Bytes(frames));
 
     private Frame? Read() => new FrameReader(_player.FromPlayer).Read();

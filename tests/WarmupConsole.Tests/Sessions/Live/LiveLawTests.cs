@@ -101,12 +101,17 @@ public class LiveLawTests
         LiveOutcome resumed = LiveMachine.Resume(director.Warmup, facts, driver.Now);
         IEnumerable<SessionEvent> log = [.. driver.Events, .. resumed.Effects.OfType<LiveEffect.Record>().Select(record => record.Event)];
         Assert.Equal(Words(resumed.Session.Facts()), Words(SessionFacts.Fold(log)));
-        Assert.Equal(Words(facts with { Hold = Hold.None }), Words(resumed.Session.Facts()));
+        int rung = facts.Progress == RungProgress.Over ? facts.RungIndex + 1 : facts.RungIndex;
+        Assert.Equal(
+            Words(facts.Progress == RungProgress.NotBegun
+                ? facts with { Hold = Hold.None }
+                : facts with { Hold = Hold.Paused, RungIndex = rung, Progress = RungProgress.Begun }),
+            Words(resumed.Session.Facts()));
 
         LiveOutcome wentOn = LiveMachine.Handle(resumed.Session, new LiveInput.Act(LiveAction.GoOn), driver.Now);
-        if (resumed.Session is { State: LiveState.Introduce, Rungs.Count: > 0 })
+        if (resumed.Session is { State: LiveState.Introduce or LiveState.Cue, Rungs.Count: > 0 })
         {
-            Assert.Contains(new LiveEffect.Record(new LeadInStarted(facts.StepIndex, facts.RungIndex)), wentOn.Effects);
+            Assert.Contains(new LiveEffect.Record(new LeadInStarted(facts.StepIndex, rung)), wentOn.Effects);
         }
     }));
 

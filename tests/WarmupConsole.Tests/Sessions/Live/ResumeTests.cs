@@ -9,16 +9,39 @@ namespace WarmupConsole.Tests.Sessions.Live;
 public class ResumeTests
 {
     [Fact]
-    public void A_run_cut_off_in_a_rung_comes_back_to_the_introduction_and_leads_in_to_it()
+    public void A_run_cut_off_in_a_rung_comes_back_paused_and_leads_in_to_it()
     {
         LiveDriver driver = LiveSituations.SecondRung().Act(LiveAction.Faster);
         LiveOutcome resumed = Resume(driver);
 
-        Assert.Equal((LiveState.Introduce, 1, 1), (resumed.Session.State, resumed.Session.StepIndex, resumed.Session.RungIndex));
+        Assert.Equal((LiveState.Cue, Hold.Paused), (resumed.Session.State, resumed.Session.Hold));
+        Assert.Equal((1, 1), (resumed.Session.StepIndex, resumed.Session.RungIndex));
         Assert.Equal(Tempo.FromBeatsPerMinute(63), resumed.Session.Tempo);
-        Assert.Equal(new LiveEffect.Record(new RunResumed(1, 1)), resumed.Effects.Single());
+        Assert.Equal([new LiveEffect.Record(new RunResumed(1, 1)), new LiveEffect.Record(new HoldChanged("paused"))], resumed.Effects);
         LiveOutcome on = LiveMachine.Handle(resumed.Session, new LiveInput.Act(LiveAction.GoOn), driver.Now);
         Assert.Equal((LiveState.Cue, 1), (on.Session.State, on.Session.RungIndex));
+    }
+
+    [Fact]
+    public void A_rung_that_was_sung_to_its_end_is_not_sung_again()
+    {
+        LiveDriver driver = LiveSituations.Of(LiveState.Wait);
+        LiveSession before = driver.Session;
+
+        LiveSession resumed = Resume(driver).Session;
+
+        Assert.Equal((LiveState.Cue, before.RungIndex + 1), (resumed.State, resumed.RungIndex));
+    }
+
+    [Fact]
+    public void Time_spent_before_goes_on_counting_once_the_director_goes_on()
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        LiveSession resumed = LiveMachine.Resume(LiveFixtures.Whole, SessionFacts.Fold(driver.Events), driver.Now, TimeSpan.FromMinutes(3)).Session;
+
+        Assert.Equal(TimeSpan.FromMinutes(3), resumed.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(5)));
+        LiveSession on = LiveMachine.Handle(resumed, new LiveInput.Act(LiveAction.GoOn), driver.Now).Session;
+        Assert.Equal(TimeSpan.FromMinutes(4), on.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(1)));
     }
 
     [Fact]
@@ -43,9 +66,21 @@ public class ResumeTests
 
         LiveSession resumed = Resume(driver).Session;
 
-        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
+        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Fact = 0, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
         Assert.Equal(driver.Session.Marks[0].Content.PartIds, resumed.Marks[0].Content.PartIds);
         Assert.Equal(3, resumed.NextMarkId);
+    }
+
+    [Fact]
+    public void A_log_that_ends_before_the_tempo_of_its_step_goes_on_at_the_tempo_of_the_plan()
+    {
+        SessionFacts facts = SessionFacts.Fold([new StepStarted(0, "scale", [60, 62]), new TimelineChanged(123_000, 0, 0), new StepStarted(1, "scale", [60])]);
+
+        LiveOutcome resumed = LiveMachine.Resume(LiveFixtures.Whole, facts, new Moment(5));
+
+        Tempo planned = LiveFixtures.Whole.Steps[1].Tempo;
+        Assert.Equal(planned, resumed.Session.Tempo);
+        Assert.Equal(planned.MilliBeatsPerMinute, resumed.Effects.OfType<LiveEffect.Record>().Select(record => record.Event).OfType<TimelineChanged>().Single().MilliBpm);
     }
 
     [Fact]

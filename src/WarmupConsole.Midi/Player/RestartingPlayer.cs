@@ -1,0 +1,209 @@
+using System.ComponentModel;
+using WarmupConsole.Midi.Playing;
+using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
+
+namespace WarmupConsole.Midi.Player;
+
+/// <summary>
+/// A player that is started again when it ends unasked or gets stuck. The end is reported at once, so that the run can hold; the
+/// new player opens the same port, ends whatever the old one left sounding, and takes what was handed over since the last silence.
+/// </summary>
+public sealed class RestartingPlayer : IPlayer
+{
+    /// <summary>A player that ends more often than this within a minute would do so for ever.</summary>
+    public const int MostRestarts = 3;
+
+    private static readonly TimeSpan Within = TimeSpan.FromMinutes(1);
+
+    private readonly Lock _lock = new();
+    private readonly Func<int, IPlayer> _start;
+    private readonly IMonotonicClock _clock;
+    private readonly Queue<Moment> _restarts = [];
+    private readonly List<(long Generation, IReadOnlyList<ScoreNote> Notes)> _missed = [];
+    private IPlayer _player;
+    private PortChoice? _choice;
+    private Timeline? _timeline;
+    private long _generation;
+    private int _starts;
+    private bool _isUp = true;
+    private bool _disposed;
+
+    /// <param name="start">Starts a player; it is given the number of players started before it.</param>
+    /// <param name="clock">Measures how often that happens.</param>
+    public RestartingPlayer(Func<int, IPlayer> start, IMonotonicClock clock)
+    {
+        (_start, _clock) = (start, clock);
+        _player = StartNext();
+    }
+
+    public event Action<PlayerReport>? Reported;
+
+    public OnsetFigures? Onsets => _player.Onsets;
+
+    private IPlayer? Up => _isUp ? _player : null;
+
+    public void Open(PortChoice choice)
+    {
+        lock (_lock)
+        {
+            _choice = choice;
+            Up?.Open(choice);
+        }
+    }
+
+    public void SetTimeline(long generation, Timeline timeline)
+    {
+        lock (_lock)
+        {
+            _timeline = timeline;
+            Up?.SetTimeline(generation, timeline);
+        }
+    }
+
+    public void Play(long generation, IReadOnlyList<ScoreNote> notes)
+    {
+        lock (_lock)
+        {
+            if (_isUp)
+            {
+                _player.Play(generation, notes);
+            }
+            else
+            {
+                _missed.Add((generation, notes));
+            }
+        }
+    }
+
+    public void Silence(long generation)
+    {
+        lock (_lock)
+        {
+            _generation = generation;
+            _missed.Clear();
+            Up?.Silence(generation);
+        }
+    }
+
+    public Moment? Pump(Moment now)
+    {
+        lock (_lock)
+        {
+            return Up?.Pump(now);
+        }
+    }
+
+    public void Dispose()
+    {
+        IPlayer? up;
+        lock (_lock)
+        {
+            (up, _isUp, _disposed) = (Up, false, true);
+        }
+
+        up?.Dispose(); // one that has ended is disposed of by the thread that replaces it
+    }
+
+    private IPlayer StartNext()
+    {
+        IPlayer player = _start(_starts++);
+        player.Reported += report => OnReport(player, report);
+        return player;
+    }
+
+    private void OnReport(IPlayer source, PlayerReport report)
+    {
+        if (report.Kind != PlayerReportKind.PlayerEnded)
+        {
+            Reported?.Invoke(report);
+            return;
+        }
+
+        bool again;
+        lock (_lock)
+        {
+            if (_disposed)
+            {
+                return;
+            }
+
+            _isUp = false;
+            again = MayStartAgain();
+        }
+
+        Reported?.Invoke(report with { Sentence = again ? PlayerTexts.StartsAgain(report.Sentence) : PlayerTexts.GivenUp(report.Sentence) });
+
+        // On a thread of its own: starting a process takes longer than a call to a player may.
+        new Thread(() => Replace(source, again)) { IsBackground = true, Name = "player restart" }.Start();
+    }
+
+    private bool MayStartAgain()
+    {
+        Moment now = _clock.Now;
+        while (_restarts.TryPeek(out Moment first) && now - first > Within)
+        {
+            _restarts.Dequeue();
+        }
+
+        if (_restarts.Count == MostRestarts)
+        {
+            return false;
+        }
+
+        _restarts.Enqueue(now);
+        return true;
+    }
+
+    private void Replace(IPlayer ended, bool again)
+    {
+        ended.Dispose();
+        if (again && TryStart() is { } player)
+        {
+            HandOver(player);
+        }
+    }
+
+    private IPlayer? TryStart()
+    {
+        try
+        {
+            return StartNext();
+        }
+        catch (Exception e) when (e is Win32Exception or IOException or InvalidOperationException)
+        {
+            Reported?.Invoke(new(PlayerReportKind.PlayerEnded, PlayerTexts.NotStarted(e.Message)));
+            return null;
+        }
+    }
+
+    private void HandOver(IPlayer player)
+    {
+        lock (_lock)
+        {
+            if (_disposed)
+            {
+                player.Dispose();
+                return;
+            }
+
+            (_player, _isUp) = (player, true);
+            if (_choice is { } choice)
+            {
+                player.Open(choice);
+            }
+
+            player.Silence(_generation);
+            if (_timeline is { } timeline)
+            {
+                player.SetTimeline(_generation, timeline);
+            }
+
+            _missed.ForEach(missed => player.Play(missed.Generation, missed.Notes));
+            _missed.Clear();
+            player.Pump(_clock.Now);
+        }
+    }
+}

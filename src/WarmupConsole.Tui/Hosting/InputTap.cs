@@ -1,0 +1,52 @@
+using System.Runtime.InteropServices;
+using Terminal.Gui.Drivers;
+
+namespace WarmupConsole.Tui.Hosting;
+
+/// <summary>
+/// The screen library's input with two differences: it waits in the system until a byte comes instead of looking every 20 ms, and
+/// what is read is seen here first, before the screen's loop turns.
+/// </summary>
+internal sealed class InputTap(TabWatch watch) : AnsiInput
+{
+    private const int StandardInput = 0;
+    private const int Milliseconds = 100; // an end of the run is noticed after that
+    private const short In = 1;
+    private const short HungUp = 16;
+
+    // Elsewhere the library reads other handles, and a wait for this one would only hold it up.
+    private readonly bool _canWait = (OperatingSystem.IsLinux() || OperatingSystem.IsMacOS()) && !Console.IsInputRedirected;
+
+    public override bool Peek() => !(_canWait && IsHungUp()) && base.Peek();
+
+    public override IEnumerable<char> Read()
+    {
+        watch.BeginRead();
+        foreach (char character in base.Read())
+        {
+            watch.See(character);
+            yield return character;
+        }
+    }
+
+    /// <summary>Waits for input. A terminal that is gone is always ready and never has any: without this the library would turn without a pause.</summary>
+    private static bool IsHungUp()
+    {
+        PollEntry entry = new(StandardInput, In);
+        return poll(ref entry, 1, Milliseconds) > 0 && (entry.Seen & HungUp) != 0;
+    }
+
+#pragma warning disable SYSLIB1054 // Nothing is marshalled here: generated code would need this project to allow unsafe blocks.
+    [DllImport("libc")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int poll(ref PollEntry entries, nuint count, int milliseconds);
+#pragma warning restore SYSLIB1054
+
+    /// <summary>struct pollfd.</summary>
+    private struct PollEntry(int descriptor, short wanted)
+    {
+        internal readonly int Descriptor = descriptor;
+        internal readonly short Wanted = wanted;
+        internal readonly short Seen = 0;
+    }
+}
