@@ -10,6 +10,7 @@ internal sealed class LiveRun
 {
     private readonly IPlayer _player;
     private readonly RunLog _log;
+    private volatile bool _soundWasLost;
     private int _isClosed;
 
     /// <param name="start">The session and its first effects.</param>
@@ -46,11 +47,17 @@ internal sealed class LiveRun
         Host.Show(status => status with { Port = report.Sentence });
         if (report.Kind is PlayerReportKind.PortLost or PlayerReportKind.PlayerEnded)
         {
+            _soundWasLost = true;
             Host.Post(new LiveInput.Trouble(report.Sentence));
         }
         else if (report.Kind != PlayerReportKind.PortOpened)
         {
             Host.Post(new LiveInput.LogTrouble(report.Sentence));
+        }
+        else if (_soundWasLost)
+        {
+            _soundWasLost = false;
+            Host.Post(new LiveInput.News(report.Sentence));
         }
     }
 

@@ -30,6 +30,9 @@ public abstract record LiveInput
     /// <summary>Something outside went wrong; music stops and the director is told.</summary>
     public sealed record Trouble(string Sentence) : LiveInput;
 
+    /// <summary>Something outside is well again; the director is told.</summary>
+    public sealed record News(string Sentence) : LiveInput;
+
     /// <summary>The session log cannot be written; the director is told and the music goes on.</summary>
     public sealed record LogTrouble(string Sentence) : LiveInput;
 }

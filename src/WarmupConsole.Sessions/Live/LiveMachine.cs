@@ -97,6 +97,9 @@ public static class LiveMachine
                 states.Fire(LiveAction.Silence);
                 turn.Tell(trouble.Sentence, trouble: true);
                 break;
+            case LiveInput.News news:
+                turn.Tell(news.Sentence);
+                break;
             case LiveInput.LogTrouble trouble:
                 turn.Tell(trouble.Sentence, trouble: true);
                 break;

@@ -53,6 +53,7 @@ public static class ScreenTexts
     public const string SpacePassesOver = "Space: pass over this step";
     public const string NoKeyTitle = "This step cannot be led.";
     public const string NothingToLead = "It has nothing to sing or to count.";
+    public const string InParts = "in parts; lines of their own: {0}";
     public const string ListenFor = "Listen: ";
     public const string Care = "Care: ";
     public const string WaitsForYou = "waits: Space sings {0}";

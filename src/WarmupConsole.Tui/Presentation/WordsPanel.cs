@@ -60,14 +60,15 @@ internal static class WordsPanel
             return [];
         }
 
-        if (LargeWords.For(pattern, width, height) is { } large)
-        {
-            return [large];
-        }
-
-        return PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
-            .SelectMany(line => new[] { Block.Line(line.Degrees, Ink.Plain), Block.Line(line.Syllables, Ink.Strong) });
+        IEnumerable<Block> lines = LargeWords.For(pattern, width, height) is { } large ? [large] : PlainWords(pattern, width);
+        return model.Exercise.Voices.Count == 0 ? lines : lines.Append(Block.Line(InParts(model.Exercise), Ink.Plain));
     }
+
+    private static IEnumerable<Block> PlainWords(Pattern pattern, int width) => PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
+        .SelectMany(line => new[] { Block.Line(line.Degrees, Ink.Plain), Block.Line(line.Syllables, Ink.Strong) });
+
+    private static string InParts(Exercise exercise) =>
+        ScreenTexts.Of(ScreenTexts.InParts, CellText.Clean(string.Join(", ", exercise.Voices.SelectMany(voice => voice.Parts).Distinct())));
 
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
