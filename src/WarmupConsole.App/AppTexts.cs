@@ -79,6 +79,52 @@ internal static class AppTexts
 
     internal static string PlanWritten(string path) => $"Written to {path}";
 
+    internal const string NewAbout = "Make the folder of a new choir: parts with ranges to start from, a first plan, an example of an exercise.";
+    internal const string NewFolderAbout = "The folder to make; it must be empty or not there yet.";
+    internal const string VoicesAbout = "Who sings: satb, sab, ssaa, ttbb, children (in unison), or changing voices.";
+    internal const string RangesAbout = "The ranges of the choir's parts, since when they hold, and which are only a start.";
+    internal const string RangesCheckAbout = "Find a part's range: the piano goes up and down by half-steps, you say what was easy and which was the last one.";
+    internal const string PartAbout = "Only this part, by its id or letter. Default: one part after another.";
+    internal const string StartRange = "a start from a published table, not yet their own: warmup ranges check";
+    internal const string UndatedRange = "as choir.yaml says";
+
+    internal const string RangeCaution = """
+        Nobody's voice is pushed here. Warm up first; sing softly on an easy vowel; stop at the first strain, pain or hoarseness, and call a
+        note the last one rather too early than too late. Whoever has a cold sits this out.
+        """;
+
+    internal const string RangeKeys = "Enter still good, l this was the last one, n not this one, a again, b back, s skip this part, q end";
+    internal const string RangeNoPiano = "If you hear no piano, give the notes yourself.";
+    internal const string RangeDropped = "Left as it was.";
+    internal const string EasyUp = "upwards, with ease";
+    internal const string UtmostUp = "upwards, at all";
+    internal const string EasyDown = "downwards, with ease";
+    internal const string UtmostDown = "downwards, at all";
+
+    internal static string NewWritten(string folder, string plan) => $"""
+        {folder} is ready. In choir.yaml write the choir's name and adjust the parts; the ranges are a start until you know your own.
+          warmup check "{plan}"
+          warmup ranges check --choir "{folder}"
+          warmup run "{plan}"
+        """;
+
+    internal static string Since(string day) => $"since {day}";
+
+    internal static string TestAgain(string parts) =>
+        $"{parts}: changing voices are tested anew every six to eight weeks (Cooksey, 1977, as quoted in teaching texts).";
+
+    internal static string NoSuchPart(string text, IEnumerable<string> ids) => $"There is no part '{text}' in this choir; write one of {string.Join(", ", ids)}.";
+
+    internal static string RangePart(string part, string range) => $"{part}, until now {range}. Enter begins, s skips this part, q ends: ";
+
+    internal static string RangeNote(string stage, string note) => $"  {stage}: {note}  ";
+
+    internal static string RangeResult(string part, string range) => $"{part}: {range}";
+
+    internal static string RangeKeep(string day) => $"Keep this from {day} on? y keeps it, Enter leaves the part as it was: ";
+
+    internal static string BothRanges(string extreme, string comfortable) => $"{extreme} at all, {comfortable} with ease";
+
     internal static string RuleIsOff(string rule, string because, int remarks) =>
         $"off ({rule}): {because} ({remarks switch { 0 => "it would find nothing", 1 => "it would say one thing", _ => $"it would say {remarks} things" }})";
 

@@ -20,6 +20,9 @@ internal sealed record Composition
     /// <summary>For dates and flushing.</summary>
     public required TimeProvider Wall { get; init; }
 
+    /// <summary>The day it is, for plans and ranges.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(Wall.GetLocalNow().DateTime);
+
     public required SettingsFolder Settings { get; init; }
 
     /// <summary>Which folder a command without a path looks in.</summary>

@@ -93,6 +93,8 @@ public static class StorageTexts
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
+    public const string NotEmpty = "there is something in it already, and nothing is overwritten; name a folder that is empty or not there yet";
+
     public const string NeedOfOneKind = "a need names exactly one of pitch, region and purpose";
     public const string NeedsNotLast = "the need cannot be added, because the list 'needs' is not the last thing in the file or is written in one line; add it by hand, or move the list to the end";
 

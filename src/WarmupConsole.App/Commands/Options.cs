@@ -15,6 +15,13 @@ internal static class Options
         return argument;
     }
 
+    internal static Argument<string> Required(string name, string about)
+    {
+        Argument<string> argument = new(name) { Description = about };
+        argument.Validators.Add(RefuseOptions);
+        return argument;
+    }
+
     internal static Option<string?> Choir() => new("--choir") { Description = AppTexts.ChoirAbout, HelpName = "FOLDER" };
 
     internal static Option<bool> Json() => new("--json") { Description = AppTexts.JsonAbout };

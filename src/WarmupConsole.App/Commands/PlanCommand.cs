@@ -69,14 +69,13 @@ internal static class PlanCommand
     private static NextPlanInput Input(Composition composition, Content content, LastSession? last, DateOnly? date)
     {
         Plan plan = last?.Content.Plan ?? content.Plan.Plan;
-        DateOnly today = DateOnly.FromDateTime(composition.Wall.GetLocalNow().DateTime);
         return new()
         {
             Choir = content.Folder.Choir,
             Last = plan,
             Exercises = content.Folder.Exercises.ToDictionary(exercise => exercise.Id),
             Review = last?.Review,
-            Date = date ?? (plan.Date ?? today).AddDays(DaysBetween),
+            Date = date ?? (plan.Date ?? composition.Today).AddDays(DaysBetween),
         };
     }
 

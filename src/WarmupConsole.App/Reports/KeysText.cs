@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.App.Reports;
@@ -15,7 +16,7 @@ internal static class KeysText
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
             text.Append(CultureInfo.InvariantCulture, $"{index + 1}. {step.Exercise.Title}, {Minutes.Of(step.Planned)}\n");
-            Keys(text, step);
+            Keys(text, step, warmup.Choir.Notes);
         }
 
         return Board(text, warmup).Append(CultureInfo.InvariantCulture, $"Together {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
@@ -27,16 +28,16 @@ internal static class KeysText
         WarmupStep step = warmup.Steps[0];
         StringBuilder text = new();
         text.Append(CultureInfo.InvariantCulture, $"{step.Exercise.Title}: keys {step.Ladder.Rungs.Count}, announcements {step.Ladder.Announcements.Count}, {Minutes.Of(step.Planned)}\n");
-        Keys(text, step);
+        Keys(text, step, warmup.Choir.Notes);
         return Board(text, warmup).ToString().TrimEnd('\n');
     }
 
-    private static void Keys(StringBuilder text, WarmupStep step)
+    private static void Keys(StringBuilder text, WarmupStep step, NoteNaming notes)
     {
         foreach ((int index, Rung rung) in step.Ladder.Rungs.Index())
         {
             string ahead = LadderAnnouncement.Ahead(step.Ladder.Rungs, index) is { } announcement ? $"  > {announcement.Sentence}" : "";
-            text.Append(CultureInfo.InvariantCulture, $"   {rung.Tonic,-4} {string.Join("  ", rung.Parts.Select(Part))}{ahead}\n");
+            text.Append(CultureInfo.InvariantCulture, $"   {notes.Write(rung.Tonic),-4} {string.Join("  ", rung.Parts.Select(part => Part(part, notes)))}{ahead}\n");
         }
 
         foreach (string reason in step.Ladder.Reasons)
@@ -49,10 +50,10 @@ internal static class KeysText
     private static StringBuilder Board(StringBuilder text, Warmup warmup) =>
         warmup.Steps.Any(step => step.Ladder.Rungs.Count > 0) ? text.Append(RangeBoardText.Write(PartCoverage.Of(warmup))) : text;
 
-    private static string Part(RungPart part) => (part.Sings, part.OctaveShift) switch
+    private static string Part(RungPart part, NoteNaming notes) => (part.Sings, part.OctaveShift) switch
     {
         (false, _) => $"({part.Part.Name} rests)",
-        (true, 0) => $"{part.Part.Name} {part.Span}",
-        _ => $"{part.Part.Name} {part.Span}*",
+        (true, 0) => $"{part.Part.Name} {part.Span.In(notes)}",
+        _ => $"{part.Part.Name} {part.Span.In(notes)}*",
     };
 }

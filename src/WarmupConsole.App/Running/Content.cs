@@ -54,10 +54,10 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         bool isChoir = File.Exists(Path.Combine(root, ChoirFileName));
         return (planPath, choirPath) switch
         {
-            (null, null) when !isChoir => ChoirFolder.OpenBuiltIn(composition.Settings),
+            (null, null) when !isChoir => ChoirFolder.OpenBuiltIn(composition.Settings, composition.Today),
             ({ } plan, _) when !File.Exists(plan) => new(null, [FileProblem.Whole(plan, AppTexts.NoSuchPlan)]),
             ({ } plan, null) when !isChoir => new(null, [FileProblem.Whole(plan, AppTexts.NotInChoirFolder)]),
-            _ => ChoirFolder.Open(root, composition.Settings),
+            _ => ChoirFolder.Open(root, composition.Settings, composition.Today),
         };
     }
 

@@ -45,6 +45,6 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
             : null;
     }
 
-    private static string KeyName(WarmupStep step, int midi) =>
-        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {rung.Tonic.Name}" : "";
+    private string KeyName(WarmupStep step, int midi) =>
+        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {Warmup.Choir.Notes.WriteName(rung.Tonic)}" : "";
 }

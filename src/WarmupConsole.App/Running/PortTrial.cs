@@ -8,21 +8,12 @@ namespace WarmupConsole.App.Running;
 /// <summary>A quiet scale and a chord on a port, through the same player as a warm-up.</summary>
 internal static class PortTrial
 {
-    private static readonly TimeSpan ToOpen = TimeSpan.FromSeconds(5);
     private static readonly TimeSpan LeadTime = TimeSpan.FromMilliseconds(200);
 
     internal static int Play(Composition composition, PortChoice choice, TextWriter output)
     {
         using IPlayer player = composition.StartPlayer(PlayerFiles.None);
-        using ManualResetEventSlim told = new();
-        PlayerReport? opening = null;
-        player.Reported += report =>
-        {
-            opening ??= report;
-            told.Set();
-        };
-        player.Open(choice);
-        told.Wait(ToOpen);
+        PlayerReport? opening = PianoOpening.Open(player, choice);
         output.WriteLine(opening?.Sentence ?? AppTexts.NothingSounds);
         if (opening?.Kind != PlayerReportKind.PortOpened)
         {

@@ -32,7 +32,7 @@ public readonly record struct Pitch(Step Step, int Alteration, int Octave) : ICo
     /// <summary>The same pitch some octaves higher (or, negative, lower).</summary>
     public Pitch Octaves(int octaves) => this with { Octave = Octave + octaves };
 
-    /// <summary>Reads scientific pitch notation: a letter, any of b ♭ # ♯ x 𝄫 𝄪, an octave from −1 to 9: "C4", "Bb3", "F#5".</summary>
+    /// <summary>Reads scientific pitch notation: a letter, up to three of b ♭ # ♯, an octave from −1 to 9: "C4", "Bb3", "F#5".</summary>
     public static bool TryParse([NotNullWhen(true)] string? text, out Pitch pitch) => PitchText.TryParse(text, out pitch);
 
     /// <exception cref="FormatException">The text is no pitch; the message says what one looks like.</exception>

@@ -31,5 +31,8 @@ public readonly record struct PitchRange
     /// <summary>Semitones from the lowest to the highest.</summary>
     public int Semitones => High.Midi - Low.Midi;
 
+    /// <summary>For showing, in a choir's own note names: "C4–G5", "c1–g2".</summary>
+    public string In(NoteNaming notes) => $"{notes.Write(Low)}–{notes.Write(High)}";
+
     public override string ToString() => $"{Low}–{High}";
 }

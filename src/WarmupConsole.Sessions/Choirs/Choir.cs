@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Marks;
 
@@ -16,6 +17,9 @@ public sealed record Choir
     /// <summary>Length of the whole rehearsal in minutes; a warm-up takes about an eighth of it (common practice).</summary>
     public int RehearsalMinutes { get; init; } = 120;
 
+    /// <summary>How notes are named on the screen and in marks; files keep scientific names.</summary>
+    public NoteNaming Notes { get; init; } = NoteNaming.Scientific;
+
     /// <summary>At least one, from the highest to the lowest.</summary>
     public required IReadOnlyList<Part> Parts { get; init; }
 
@@ -23,4 +27,7 @@ public sealed record Choir
 
     /// <summary>Kinds of mark that this director added to the usual ones.</summary>
     public IReadOnlyList<MarkKind> OwnMarkKinds { get; init; } = [];
+
+    /// <summary>The choir with the ranges that its parts have on a day.</summary>
+    public Choir AsOf(DateOnly day) => this with { Parts = [.. Parts.Select(part => part.AsOf(day))] };
 }

@@ -15,7 +15,7 @@ public static class MarkGrammar
         ArgumentNullException.ThrowIfNull(raw);
         ArgumentNullException.ThrowIfNull(choir);
         MarkVocabulary vocabulary = new(choir);
-        WordCursor cursor = new(MarkText.Words(raw));
+        WordCursor cursor = new(MarkText.TypedWords(raw));
         (List<string> named, MarkKind? kind) = ReadHead(cursor, vocabulary);
         if (kind is null)
         {
@@ -23,7 +23,7 @@ public static class MarkGrammar
         }
 
         IReadOnlyList<string> parts = vocabulary.Canonical(named);
-        MarkTail tail = new([.. vocabulary.Parts.Where(part => parts.Count == 0 || parts.Contains(part.Id))]);
+        MarkTail tail = new([.. vocabulary.Parts.Where(part => parts.Count == 0 || parts.Contains(part.Id))], choir.Notes);
         tail.Read(cursor);
         return new(raw, parts, kind.Id, tail.Key, tail.Pitch, tail.Place);
     }

@@ -6,7 +6,8 @@ namespace WarmupConsole.Sessions.Marks;
 
 /// <summary>The words after the kind: a key after "in", a pitch after "at" or "on", places; what is left over counts as a place too.</summary>
 /// <param name="meant">The parts that the mark is about: a pitch without an octave is looked for in their ranges.</param>
-internal sealed class MarkTail(IReadOnlyList<Part> meant)
+/// <param name="notes">The choir's own note names.</param>
+internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
 {
     private const int HighestDegree = 21;
     private readonly List<string> places = [];
@@ -45,12 +46,14 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant)
         return false;
     }
 
-    /// <summary>"in a hurry" names no key: a bare "a" counts only at the end or before words about keys and places.</summary>
+    /// <summary>
+    /// "in a hurry" names no key: a bare "a" counts only at the end or before words about keys and places. So does "as", a key in German.
+    /// </summary>
     private static bool WasArticle(WordCursor cursor)
     {
         int after = cursor.Position;
         cursor.Position--;
-        bool isBareA = cursor.Take() == "a";
+        bool isBareA = cursor.Take() is "a" or "as";
         bool goesOn = cursor.Left == 0 || cursor.Next is "at" or "on" or "major" or "minor" || PlaceData.Book.TryTake(cursor, out _);
         cursor.Position = after;
         return isBareA && !goesOn;
@@ -68,7 +71,7 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant)
         if (Pitch is null && cursor.TryTake("at", "on") && SkipThe(cursor) && TakePitch(cursor, out Pitch pitch, out bool hasOctave))
         {
             Pitch = hasOctave ? pitch : OnlyOctaveOf(pitch);
-            places.Add(Pitch is null ? "on " + pitch.Name : "");
+            places.Add(Pitch is null ? "on " + notes.WriteName(pitch) : "");
             return true;
         }
 
@@ -119,12 +122,13 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant)
     private static string WithoutOrdinal(string number) =>
         number.Length > 2 && number[^2..] is "st" or "nd" or "rd" or "th" ? number[..^2] : number;
 
-    /// <summary>"eb", "e flat", "eb4", "e flat 4"; the octave is optional.</summary>
-    private static bool TakePitch(WordCursor cursor, out Pitch pitch, out bool hasOctave)
+    /// <summary>"eb", "e flat", "eb4", "e flat 4", or as the choir names its notes; the octave is optional.</summary>
+    private bool TakePitch(WordCursor cursor, out Pitch pitch, out bool hasOctave)
     {
-        hasOctave = Music.Pitches.Pitch.TryParse(cursor.Next, out pitch);
-        if (hasOctave || !Music.Pitches.Pitch.TryParse(cursor.Next + "4", out pitch))
+        string typed = cursor.NextTyped;
+        if (!notes.TryParseName(typed, out pitch))
         {
+            hasOctave = TryParse(typed, out pitch);
             cursor.Position += hasOctave ? 1 : 0;
             return hasOctave;
         }
@@ -132,16 +136,46 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant)
         cursor.Take();
         int sign = cursor.TryTake("flat") ? -1 : cursor.TryTake("sharp") ? 1 : 0;
         pitch = pitch with { Alteration = pitch.Alteration + sign };
-        hasOctave = sign != 0 && int.TryParse(cursor.Next, NumberStyles.None, CultureInfo.InvariantCulture, out int octave) && octave <= 9;
-        pitch = hasOctave ? pitch with { Octave = int.Parse(cursor.Take(), CultureInfo.InvariantCulture) } : pitch;
+        hasOctave = sign == 0 ? TryBareLetter(typed, ref pitch) : TryOctaveWord(cursor, ref pitch);
         return true;
     }
+
+    /// <summary>"c" and "C" say the octave in some namings; that holds when somebody meant can sing it, else the letter is a name only.</summary>
+    private bool TryBareLetter(string typed, ref Pitch pitch)
+    {
+        bool isSung = TryParse(typed, out Pitch inOctave) && IsSung(inOctave);
+        pitch = isSung ? inOctave : pitch;
+        return isSung;
+    }
+
+    /// <summary>The octave as a word of its own, after "e flat".</summary>
+    private bool TryOctaveWord(WordCursor cursor, ref Pitch pitch)
+    {
+        if (cursor.Left == 0 || !TryParse(notes.WriteName(pitch).ToLowerInvariant() + cursor.Next, out Pitch inOctave))
+        {
+            return false;
+        }
+
+        cursor.Take();
+        pitch = inOctave;
+        return true;
+    }
+
+    /// <summary>A large letter that nobody meant can sing was a small one typed in a hurry.</summary>
+    private bool TryParse(string typed, out Pitch pitch)
+    {
+        bool isPitch = notes.TryParse(typed, out pitch);
+        pitch = isPitch && !IsSung(pitch) && notes.TryParse(typed.ToLowerInvariant(), out Pitch small) && IsSung(small) ? small : pitch;
+        return isPitch;
+    }
+
+    private bool IsSung(Pitch pitch) => meant.Any(part => part.Range.Extreme.Contains(pitch.Midi));
 
     /// <summary>The pitch in the one octave that the parts can sing it in, or null when there are several or none.</summary>
     private Pitch? OnlyOctaveOf(Pitch name)
     {
         Pitch[] fitting = [.. Enumerable.Range(0, 9).Select(octave => name with { Octave = octave })
-            .Where(pitch => meant.Any(part => part.Range.Extreme.Contains(pitch.Midi)))];
+            .Where(IsSung)];
         return fitting.Length == 1 ? fitting[0] : null;
     }
 }

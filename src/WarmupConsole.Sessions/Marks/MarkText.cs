@@ -23,7 +23,11 @@ internal static class MarkText
 
     /// <summary>Lower-case words; commas, slashes and their like separate.</summary>
     internal static IReadOnlyList<string> Words(string raw) =>
-        [.. Clean(raw).ToLowerInvariant().Split(Separators, StringSplitOptions.RemoveEmptyEntries)
+        [.. TypedWords(raw).Select(word => word.ToLowerInvariant())];
+
+    /// <summary>The same words with their large and small letters, which tell octaves apart in some note names.</summary>
+    internal static IReadOnlyList<string> TypedWords(string raw) =>
+        [.. Clean(raw).Split(Separators, StringSplitOptions.RemoveEmptyEntries)
             .Select(word => word.Trim(Endings)).Where(word => word.Length > 0)];
 
     private static bool IsShown(Rune rune) => rune != Rune.ReplacementChar && Rune.GetUnicodeCategory(rune)

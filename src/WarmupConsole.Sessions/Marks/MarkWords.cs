@@ -20,7 +20,7 @@ public static class MarkWords
             return "noted: " + MarkText.Clean(content.Raw);
         }
 
-        return Sentence(choir, content.PartIds, kind, Where(content.Pitch, content.Place, content.Key ?? anchor.Tonic));
+        return Sentence(choir, content.PartIds, kind, Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic));
     }
 
     /// <summary>Who was what, and where: "altos flat in E". The last argument may be empty.</summary>
@@ -31,11 +31,11 @@ public static class MarkWords
     }
 
     /// <summary>"on A♭3 (in D♭)", "coming down in E", "in E", or empty when nothing is known.</summary>
-    internal static string Where(Pitch? pitch, string place, Pitch? key)
+    internal static string Where(NoteNaming notes, Pitch? pitch, string place, Pitch? key)
     {
-        string inKey = key is { } tonic ? "in " + tonic.Name : "";
+        string inKey = key is { } tonic ? "in " + notes.WriteName(tonic) : "";
         string[] words = [
-            pitch is { } at ? $"on {at}" : "",
+            pitch is { } at ? "on " + notes.Write(at) : "",
             .. place.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(PlaceData.InSentence),
             pitch is null || inKey.Length == 0 ? inKey : $"({inKey})",
         ];

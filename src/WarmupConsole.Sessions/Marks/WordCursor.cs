@@ -1,14 +1,20 @@
 namespace WarmupConsole.Sessions.Marks;
 
 /// <summary>A place in a line of words, moved on by whoever understood the next ones.</summary>
-internal sealed class WordCursor(IReadOnlyList<string> words)
+/// <param name="typed">The words with their large and small letters.</param>
+internal sealed class WordCursor(IReadOnlyList<string> typed)
 {
+    private readonly string[] words = [.. typed.Select(word => word.ToLowerInvariant())];
+
     internal int Position { get; set; }
 
-    internal int Left => words.Count - Position;
+    internal int Left => words.Length - Position;
 
     /// <summary>The next word, or empty at the end.</summary>
     internal string Next => Left > 0 ? words[Position] : "";
+
+    /// <summary>The next word as it was typed, or empty at the end.</summary>
+    internal string NextTyped => Left > 0 ? typed[Position] : "";
 
     internal string Peek(int length) => string.Join(' ', words.Skip(Position).Take(length));
 

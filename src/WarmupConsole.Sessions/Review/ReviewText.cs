@@ -39,7 +39,7 @@ public static class ReviewText
         string[] ids = [.. parts.Select(part => part.Part).Where(id => id.Length > 0)];
         IReadOnlyList<string> named = ids.Length == choir.Parts.Count ? [] : ids;
         return mark.Kind is { } kind
-            ? MarkWords.Sentence(choir, named, kind, MarkWords.Where(null, mark.Place, mark.Key))
+            ? MarkWords.Sentence(choir, named, kind, MarkWords.Where(choir.Notes, null, mark.Place, mark.Key))
             : "noted: " + MarkText.Clean(mark.Raw);
     }
 
@@ -90,7 +90,7 @@ public static class ReviewText
         foreach (IGrouping<int, PitchCount> row in rows.OrderByDescending(row => row.Key))
         {
             Pitch pitch = KeySpelling.TonicFor(row.Key, Mode.Major);
-            text.Append(CultureInfo.InvariantCulture, $"  {pitch,-4}").AppendJoin("", parts.Select(part => Cell(row, part))).Append('\n');
+            text.Append(CultureInfo.InvariantCulture, $"  {choir.Notes.Write(pitch),-4}").AppendJoin("", parts.Select(part => Cell(row, part))).Append('\n');
         }
     }
 

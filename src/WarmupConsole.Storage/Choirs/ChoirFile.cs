@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Storage.Yaml;
@@ -14,6 +15,9 @@ public static class ChoirFile
     private static readonly Limits Marks = new(0, 50, "marks");
     private static readonly Limits Spellings = new(0, 20, "spellings");
 
+    private static readonly Choices<int> Notes = new([.. NoteNaming.All.Index().Select(naming => (naming.Item.Id, naming.Index))]);
+
+    /// <summary>The choir as written, with every part's newest ranges; <see cref="Choir.AsOf"/> gives those of a day.</summary>
     public static FileRead<Choir> Read(string file, ReadOnlySpan<byte> bytes)
     {
         FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "choir.yaml");
@@ -29,6 +33,7 @@ public static class ChoirFile
             Town = reader.Text("town", ""),
             Demo = reader.YesNo("demo") ?? false,
             RehearsalMinutes = reader.Whole("rehearsal", Rehearsal) ?? 120,
+            Notes = NoteNaming.All[reader.Choice("notes", Notes) ?? 0],
             Parts = PartsReader.Read(reader),
             Concerts = [.. Each(reader, "concerts", Concerts, "a concert").Select(ReadConcert)],
             OwnMarkKinds = ReadMarks(reader),
@@ -36,6 +41,9 @@ public static class ChoirFile
         reader.Finish();
         return reader.Problems.Finish(choir);
     }
+
+    /// <summary>The choir as a file that reads back as the same; comments and what is as usual are left out.</summary>
+    public static string Write(Choir choir) => ChoirWriter.Write(choir);
 
     private static IEnumerable<MapReader> Each(MapReader reader, string name, Limits howMany, string what) =>
         reader.OptionalItems(name, howMany).Select(node => MapReader.Over(node, what, reader.Problems)).OfType<MapReader>();

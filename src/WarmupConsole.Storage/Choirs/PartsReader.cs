@@ -37,6 +37,7 @@ internal static class PartsReader
         UniqueCheck.Add(ids, fields, "id", id);
         string name = fields.Text("name", Capital(id));
         IReadOnlyList<string> letters = fields.Texts("letters", Letters);
+        IReadOnlyList<RangeEntry> history = RangesReader.ReadHistory(fields);
         Part part = new(
             id,
             name,
@@ -44,9 +45,12 @@ internal static class PartsReader
             ReadGroups(fields),
             fields.Whole("singers", Singers) ?? 0,
             fields.Whole("placement", Placement) ?? 0,
-            ReadRange(fields));
+            new(default, default))
+        {
+            History = history,
+        };
         CheckReserved(fields, "id", id);
-        return part;
+        return part.AsOf(DateOnly.MaxValue);
     }
 
     private static List<string> ReadGroups(MapReader fields)
@@ -62,22 +66,6 @@ internal static class PartsReader
 
         return groups;
     }
-
-    private static VoiceRange ReadRange(MapReader fields)
-    {
-        PitchRange? extreme = Range(fields, "extreme");
-        PitchRange? comfortable = Range(fields, "comfortable");
-        if (extreme is { } outer && comfortable is { } inner && !outer.Contains(inner))
-        {
-            string message = StorageTexts.ComfortableOutside(PitchRangeText.Write(inner), PitchRangeText.Write(outer));
-            fields.Problems.Add(fields.Optional("comfortable")!, message);
-        }
-
-        return new(extreme ?? default, comfortable ?? default);
-    }
-
-    private static PitchRange? Range(MapReader fields, string name) =>
-        fields.Required(name) is { } node ? MusicField.Read(fields, node, name, PitchRangeText.Parse)?.Value : null;
 
     /// <summary>First letter and plural of the name.</summary>
     private static string[] DefaultLetters(string name) =>

@@ -16,6 +16,7 @@ public sealed class ChoirFolder
     private const string Plans = "plans";
     private const string Sessions = "sessions";
     private const string YamlExtension = ".yaml";
+    private const string Ranges = "ranges.jsonl";
     private const string BuiltInChoir = "built-in/choir.yaml";
     private const string BuiltInPlan = "built-in/plan.yaml";
 
@@ -31,8 +32,14 @@ public sealed class ChoirFolder
 
     public Choir Choir { get; }
 
-    /// <summary>choir.yaml as it is, for the session log.</summary>
+    /// <summary>
+    /// The choir for the session log: choir.yaml as it is, or, where the ranges of a part depend on the day, written anew with those
+    /// of this day.
+    /// </summary>
     public string ChoirYaml { get; }
+
+    /// <summary>Where accepted changes of ranges are written.</summary>
+    public string RangesPath => Path.Combine(WriteRoot, Ranges);
 
     /// <summary>The catalogue and the director's own.</summary>
     public IReadOnlyList<Exercise> Exercises { get; }
@@ -54,8 +61,11 @@ public sealed class ChoirFolder
     public static string RootOf(string planPath) =>
         Path.GetDirectoryName(Path.GetDirectoryName(Path.GetFullPath(planPath))) ?? Path.GetFullPath(planPath);
 
-    /// <summary>Reads choir.yaml and all exercises; or everything that is wrong with any of them.</summary>
-    public static FileRead<ChoirFolder> Open(string root, SettingsFolder settings)
+    /// <summary>Reads choir.yaml, ranges.jsonl and all exercises; or everything that is wrong with any of them.</summary>
+    /// <param name="root">The folder.</param>
+    /// <param name="settings">Where a demo choir's files are written.</param>
+    /// <param name="day">The day whose ranges count; null takes the newest.</param>
+    public static FileRead<ChoirFolder> Open(string root, SettingsFolder settings, DateOnly? day = null)
     {
         if (!Directory.Exists(root))
         {
@@ -72,18 +82,18 @@ public sealed class ChoirFolder
         }
 
         string writeRoot = choir.Value.Demo ? settings.DemoFolder(root) : root;
-        return new(new(root, writeRoot, choir.Value, Text(bytes.Value!), exercises.Value), []);
+        return Finish(new(root, writeRoot, choir.Value, Text(bytes.Value!), exercises.Value), day);
     }
 
     /// <summary>The choir that comes with the program, for a director without a folder yet; what it writes goes to the settings folder.</summary>
-    public static FileRead<ChoirFolder> OpenBuiltIn(SettingsFolder settings)
+    public static FileRead<ChoirFolder> OpenBuiltIn(SettingsFolder settings, DateOnly? day = null)
     {
         byte[] bytes = EmbeddedFile.Read(BuiltInChoir);
         FileRead<Choir> choir = ChoirFile.Read(BuiltInChoir, bytes);
         FileRead<IReadOnlyList<Exercise>> exercises = Catalogue.Load();
         string root = settings.DemoFolder("built-in");
         return choir.IsGood && exercises.IsGood
-            ? new(new(root, root, choir.Value, Text(bytes), exercises.Value), [])
+            ? Finish(new(root, root, choir.Value, Text(bytes), exercises.Value), day)
             : new(null, [.. choir.Problems, .. exercises.Problems]);
     }
 
@@ -103,6 +113,21 @@ public sealed class ChoirFolder
 
     /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
     public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
+
+    /// <summary>Adds the ranges that the console wrote, and takes those of the day.</summary>
+    private static FileRead<ChoirFolder> Finish(ChoirFolder written, DateOnly? day)
+    {
+        FileRead<IReadOnlyList<MeasuredRange>> measured = RangesFile.Load(written.RangesPath);
+        if (!measured.IsGood)
+        {
+            return new(null, measured.Problems);
+        }
+
+        Choir choir = RangesFile.Join(written.Choir, measured.Value).AsOf(day ?? DateOnly.MaxValue);
+        bool isAsWritten = choir.Parts.All(part => part.History.Count <= 1);
+        string yaml = isAsWritten ? written.ChoirYaml : ChoirFile.Write(choir);
+        return new(new(written.Root, written.WriteRoot, choir, yaml, written.Exercises), []);
+    }
 
     private FileRead<LoadedPlan> ReadPlan(string path, byte[] bytes)
     {

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -8,7 +9,7 @@ namespace WarmupConsole.Tui.Presentation;
 /// </summary>
 internal static class BoardPanel
 {
-    private const int Axis = 3;
+    private const int NarrowestLabel = 2;
     private const int WidestColumn = 12;
 
     // In fewer columns an ellipsis would cost more of the name than it explains.
@@ -22,27 +23,30 @@ internal static class BoardPanel
         }
 
         BoardScale scale = BoardScale.For(rung.Parts.Select(part => part.Part), pane.Height - 1);
-        int step = Math.Clamp((pane.Width - Axis) / rung.Parts.Count, 1, WidestColumn);
-        DrawAxis(pane, scale, Axis + (step * rung.Parts.Count));
+        string[] labels = [.. Enumerable.Range(0, scale.Rows).Select(row => Label(scale, row, model.Notes))];
+        int axis = 1 + Math.Max(NarrowestLabel, labels.Max(CellText.Columns));
+        int step = Math.Clamp((pane.Width - axis) / rung.Parts.Count, 1, WidestColumn);
+        DrawAxis(pane, labels, axis, step * rung.Parts.Count);
         for (int index = 0; index < rung.Parts.Count; index++)
         {
-            Pane column = pane.Sub(Axis + (step * index), 0, step > 2 ? step - 1 : step, pane.Height);
+            Pane column = pane.Sub(axis + (step * index), 0, step > 2 ? step - 1 : step, pane.Height);
             DrawPart(column, scale, rung.Parts[index]);
             BoardMarks.Draw(column, scale, model, rung.Parts[index]);
         }
     }
 
-    private static void DrawAxis(Pane pane, BoardScale scale, int width)
+    /// <summary>The lines of the Cs, each with its name.</summary>
+    private static void DrawAxis(Pane pane, string[] labels, int axis, int width)
     {
-        for (int row = 0; row < scale.Rows; row++)
+        foreach ((int row, string label) in labels.Index().Where(line => line.Item.Length > 0))
         {
-            if (scale.CIn(row) is { } c && !(row > 0 && scale.CIn(row - 1) == c))
-            {
-                pane.Sub(Axis, 0, width - Axis, pane.Height).Fill(row, "·", Ink.Faint);
-                pane.Write(0, row, ScreenTexts.Of("C{0}", (c / 12) - 1), Ink.Faint);
-            }
+            pane.Sub(axis, 0, width, pane.Height).Fill(row, "·", Ink.Faint);
+            pane.Write(0, row, label, Ink.Faint);
         }
     }
+
+    private static string Label(BoardScale scale, int row, NoteNaming notes) =>
+        scale.CIn(row) is { } c && !(row > 0 && scale.CIn(row - 1) == c) ? notes.Write(new(Step.C, 0, (c / 12) - 1)) : "";
 
     private static void DrawPart(Pane column, BoardScale scale, RungPart part)
     {

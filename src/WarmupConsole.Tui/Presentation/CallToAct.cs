@@ -8,7 +8,7 @@ internal static class CallToAct
     internal static string? Of(ScreenModel model) => model switch
     {
         { Session.State: LiveState.Ready } => ScreenTexts.SpaceStarts,
-        { Session.State: LiveState.Wait, Shown: { } next } => ScreenTexts.Of(ScreenTexts.WaitsForYou, next.Tonic.Name),
+        { Session.State: LiveState.Wait, Shown: { } next } => ScreenTexts.Of(ScreenTexts.WaitsForYou, model.Notes.WriteName(next.Tonic)),
         { Session.State: LiveState.Introduce, Exercise: not null } => ToBegin(model),
         _ => null,
     };

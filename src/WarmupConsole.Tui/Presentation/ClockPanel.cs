@@ -53,6 +53,6 @@ internal static class ClockPanel
         _ when model.HasNothingToLead => "",
         (false, _) => ScreenTexts.Of(ScreenTexts.RoundOf, model.Session.RoundIndex + 1, Math.Max(1, model.Session.Step?.Rounds ?? 1)),
         (true, null) => ScreenTexts.LastKey,
-        (true, { } rung) => $"{ScreenTexts.NextKey} {rung.Tonic.Name}",
+        (true, { } rung) => $"{ScreenTexts.NextKey} {model.Notes.WriteName(rung.Tonic)}",
     };
 }

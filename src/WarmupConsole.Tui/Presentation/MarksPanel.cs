@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 
@@ -28,7 +29,7 @@ internal static class MarksPanel
     {
         if (model.Line.Anchor is { } anchor)
         {
-            DrawOpen(row, model.Line.Text, anchor);
+            DrawOpen(row, model.Line.Text, anchor, model.Notes);
         }
         else if (model.Session is { State: LiveState.Finished, Marks.Count: > 0 })
         {
@@ -48,9 +49,9 @@ internal static class MarksPanel
         ScreenTexts.Of("{0}  {1}, {2}", mark.Id, mark.Echo, mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
 
     /// <summary>A long text shows its end, where the letters appear.</summary>
-    private static void DrawOpen(Pane row, string text, MarkAnchor anchor)
+    private static void DrawOpen(Pane row, string text, MarkAnchor anchor, NoteNaming notes)
     {
-        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, tonic.Name) : ScreenTexts.MarkPrompt;
+        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, notes.WriteName(tonic)) : ScreenTexts.MarkPrompt;
         string hint = row.Width < NarrowColumns ? "" : ScreenTexts.MarkHint;
         int room = row.Width - prompt.Length - hint.Length - 3;
         string[] elements = [.. CellText.Split(text)];

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -30,23 +31,23 @@ internal static class PartsPanel
         int names = Math.Min(10, rung.Parts.Max(part => CellText.Columns(part.Part.Name)));
         for (int row = 0; row < rung.Parts.Count; row++)
         {
-            DrawRow(pane.Sub(0, row, pane.Width, 1), rung.Parts[row], model.AfterShown?.Parts[row].Sings, names);
+            DrawRow(pane.Sub(0, row, pane.Width, 1), rung.Parts[row], Words(rung.Parts[row], model.AfterShown?.Parts[row].Sings, model.Notes), names);
         }
     }
 
-    private static void DrawRow(Pane row, RungPart part, bool? singsNext, int names)
+    private static void DrawRow(Pane row, RungPart part, string words, int names)
     {
         Ink ink = part.Sings ? Ink.Live : Ink.Faint;
         row.Write(0, 0, part.Sings ? ScreenTexts.Sings : ScreenTexts.RestsSign, ink);
         row.Sub(2, 0, names, 1).WriteFit(0, 0, part.Part.Name, ink);
-        row.WriteFit(names + 3, 0, Words(part, singsNext), ink);
+        row.WriteFit(names + 3, 0, words, ink);
     }
 
-    internal static string Words(RungPart part, bool? singsNext) => (part.Sings, singsNext) switch
+    internal static string Words(RungPart part, bool? singsNext, NoteNaming notes) => (part.Sings, singsNext) switch
     {
         (true, false) => ScreenTexts.RestsNext,
         (false, true) => ScreenTexts.SingsNext,
-        (true, _) => part.Span.ToString(),
+        (true, _) => part.Span.In(notes),
         (false, _) => ScreenTexts.Rests,
     };
 

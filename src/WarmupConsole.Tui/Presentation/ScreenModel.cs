@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Screens;
@@ -15,6 +16,9 @@ public sealed record ScreenModel(LiveSession Session, ConsoleStatus Status, Mark
     public bool HelpOpen { get; init; }
 
     public IReadOnlyList<KeyHint> Keys { get; init; } = [];
+
+    /// <summary>How this choir names its notes.</summary>
+    public NoteNaming Notes => Session.Warmup.Choir.Notes;
 
     public Exercise? Exercise => Session.Step?.Exercise;
 

@@ -46,7 +46,7 @@ internal static class TinyPage
 
     private static int DrawLarge(Pane pane, ScreenModel model)
     {
-        string text = model.IsSung ? model.Shown?.Tonic.Name ?? "" : ScreenTexts.Of("{0}", model.Beat?.Index + 1 ?? 0);
+        string text = model.IsSung ? KeyPanel.Large(model) : ScreenTexts.Of("{0}", model.Beat?.Index + 1 ?? 0);
         bool fits = text.Length > 0 && BlockLetters.ScaleFor(text, pane.Width, pane.Height) > 0;
         return fits && model.Session.State is not (LiveState.Ready or LiveState.Finished) ? BlockLetters.Draw(pane, text, Ink.Key) : 0;
     }

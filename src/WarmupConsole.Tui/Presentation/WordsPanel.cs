@@ -73,7 +73,7 @@ internal static class WordsPanel
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
         string word = ScreenTexts.Holds[model.Session.Hold];
-        string onward = model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, rung.Tonic.Name) : ScreenTexts.SpaceGoesOn;
+        string onward = model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic)) : ScreenTexts.SpaceGoesOn;
         if (pane.Height < BannerRows)
         {
             pane.WriteFit(0, 0, $"{word}  {onward}", Ink.Alert);

@@ -136,6 +136,31 @@ public class PresenterTests
         Assert.Contains("l", rows[lowest]);
     }
 
+    /// <summary>Key and caption, the notes of a part, the axis of the board, the next key.</summary>
+    [Theory]
+    [InlineData("german", "Des major", "des1–as1", " c2 ", "D")]
+    [InlineData("fixed-do", "Re♭ major", "Re♭4–La♭4", " Do5 ", "Re")]
+    [InlineData("helmholtz", "D♭ major", "d♭'–a♭'", " c'' ", "D")]
+    public void Notes_are_named_as_the_choir_names_them(string notes, string key, string span, string axis, string nextKey)
+    {
+        LiveSession session = LiveFixture.Rung;
+        session = session with { Warmup = session.Warmup with { Choir = session.Warmup.Choir with { Notes = NoteNaming.All.Single(naming => naming.Id == notes) } } };
+        string screen = Drawn(session, 80, 24);
+        Assert.Contains(key, screen);
+        Assert.Contains(span, screen);
+        Assert.Contains(axis, screen);
+        Assert.Contains($"{ScreenTexts.NextKey} {nextKey}", screen);
+        Assert.DoesNotContain("C5", screen);
+    }
+
+    [Fact]
+    public void The_large_letters_of_a_long_key_name_fit()
+    {
+        LiveSession session = LiveFixture.Rung;
+        session = session with { Warmup = session.Warmup with { Choir = session.Warmup.Choir with { Notes = NoteNaming.German } } };
+        Assert.All(((int, int)[])[(30, 8), (60, 16), (80, 24), (200, 60)], size => Assert.Contains("█", Drawn(session with { RungIndex = 6 }, size.Item1, size.Item2)));
+    }
+
     [Fact]
     public void An_exercise_in_parts_says_who_has_a_line_of_their_own()
     {

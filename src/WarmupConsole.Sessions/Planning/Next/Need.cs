@@ -48,14 +48,14 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     private static IEnumerable<Need> Together(Choir choir, IEnumerable<Need> needs) => needs
         .GroupBy(need => (need.Kind, need.Tonic, need.Pitch))
         .SelectMany(same => choir.Parts.Count > 1 && choir.Parts.All(part => same.Any(need => need.Part == part.Id))
-            ? [same.First() with { Words = MarkWords.Sentence(choir, [], same.Key.Kind, MarkWords.Where(same.Key.Pitch, "", same.Key.Tonic)) }]
+            ? [same.First() with { Words = MarkWords.Sentence(choir, [], same.Key.Kind, MarkWords.Where(choir.Notes, same.Key.Pitch, "", same.Key.Tonic)) }]
             : same.AsEnumerable());
 
     private static Need Of(ReviewMark[] marks, Choir choir, SessionReview review)
     {
         ReviewMark last = marks[^1];
         Pitch? pitch = OnlyPitch(last);
-        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(pitch, "", pitch is null ? last.Key : null));
+        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(choir.Notes, pitch, "", pitch is null ? last.Key : null));
         Pitch? tonic = review.Rungs.LastOrDefault(rung => rung.Step == last.Step && rung.Rung == last.Rung)?.Tonic ?? last.Key;
         string exercise = review.Steps.FirstOrDefault(step => step.Step == last.Step)?.ExerciseId ?? "";
         int rungs = marks.Select(mark => (mark.Step, mark.Rung)).Distinct().Count();

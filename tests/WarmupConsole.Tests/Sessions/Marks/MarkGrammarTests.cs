@@ -1,6 +1,7 @@
 using CsCheck;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Tests.Sessions.Marks;
@@ -163,4 +164,34 @@ public sealed class MarkGrammarTests
     ];
 
     private static Gen<string> WordSalad => Gen.Int[0, Salad.Length - 1].Array[0, 12].Select(picks => string.Join(' ', picks.Select(pick => Salad[pick])));
+
+    /// <summary>Setting, typed, and how it is echoed: the same letters are other notes elsewhere.</summary>
+    [Theory]
+    [InlineData("scientific", "altos flat in b", "altos flat in B")]
+    [InlineData("german", "altos flat in H", "altos flat in H")]
+    [InlineData("german", "altos flat in b", "altos flat in B")]
+    [InlineData("german", "altos flat in as", "altos flat in As")]
+    [InlineData("german", "altos flat in as much", "altos flat \"in as much\" in Des")]
+    [InlineData("german", "altos flat on c2", "altos flat on c2 (in Des)")]
+    [InlineData("german", "altos flat on C2", "altos flat on c2 (in Des)")]
+    [InlineData("german", "basses flat on c", "basses flat on c (in Des)")]
+    [InlineData("german", "basses flat on H", "basses flat on H (in Des)")]
+    [InlineData("german", "sopranos sharp on es 2", "sopranos sharp on Es \"2\" in Des")]
+    [InlineData("german", "sopranos sharp on e flat 2", "sopranos sharp on es2 (in Des)")]
+    [InlineData("dutch", "basses flat on bes", "basses flat on bes (in Des)")]
+    [InlineData("helmholtz", "altos flat on f#'", "altos flat on f♯' (in D♭)")]
+    [InlineData("fixed-do", "sopranos flat on fad5 in re", "sopranos flat on Fa♯5 (in Re)")]
+    [InlineData("fixed-do", "sopranos flat in do", "sopranos flat in Do")]
+    public void Notes_are_typed_and_echoed_as_the_choir_names_them(string notes, string raw, string echo)
+    {
+        Choir choir = SampleChoir.Four with { Notes = NoteNaming.All.Single(naming => naming.Id == notes) };
+        Assert.Equal(echo, MarkWords.Echo(MarkGrammar.Parse(raw, choir), InDFlat, choir));
+    }
+
+    [Fact]
+    public void In_German_names_B_is_the_B_flat_of_others()
+    {
+        Choir german = SampleChoir.Four with { Notes = NoteNaming.German };
+        Assert.Equal((Pitch.Parse("Bb4"), Pitch.Parse("B4")), (MarkGrammar.Parse("a f in b", german).Key, MarkGrammar.Parse("a f in b", SampleChoir.Four).Key));
+    }
 }

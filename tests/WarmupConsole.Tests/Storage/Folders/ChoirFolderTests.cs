@@ -1,4 +1,6 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Storage;
+using WarmupConsole.Storage.Choirs;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Yaml;
 
@@ -100,6 +102,53 @@ public sealed class ChoirFolderTests : IDisposable
     }
 
     [Fact]
+    public void Ranges_that_the_console_wrote_win_over_the_choir_file_when_they_are_newer()
+    {
+        folder.Write(Samples.Choir.Replace("comfortable: C4-F5", "comfortable: C4-F5\n    ranges: [{from: 2027-01-12, extreme: C4-F5, comfortable: C4-E5}]"), "choir", "choir.yaml");
+        folder.Write(string.Join('\n',
+            Line("2027-01-05", "soprano", "C4-A5", "C4-G5"),
+            Line("2027-01-12", "soprano", "C4-B5", "C4-G5"),
+            Line("2027-02-02", "soprano", "D4-A5", "D4-F5"),
+            Line("2027-02-02", "soprano", "D4-G5", "D4-F5"),
+            Line("2027-02-02", "gone", "D4-G5", "D4-F5"),
+            ""), "choir", "ranges.jsonl");
+        Assert.Equal(
+            ["C4–G5", "C4–A5", "C4–F5", "D4–G5"],
+            new[] { (2026, 12, 31), (2027, 1, 11), (2027, 2, 1), (2027, 2, 2) }.Select(day => OpenOn(new(day.Item1, day.Item2, day.Item3)).Choir.Parts[0].Range.Extreme.ToString()));
+        Assert.Equal("D4–G5", Open().Value!.Choir.Parts[0].Range.Extreme.ToString());
+    }
+
+    [Fact]
+    public void The_choir_kept_for_the_log_has_the_ranges_of_the_day_and_no_others()
+    {
+        folder.Write(Samples.Choir, "choir", "choir.yaml");
+        Assert.Equal(Samples.Choir, OpenOn(new(2027, 2, 2)).ChoirYaml);
+        folder.Write(Line("2027-02-02", "soprano", "D4-A5", "D4-F5"), "choir", "ranges.jsonl");
+        string kept = OpenOn(new(2027, 2, 2)).ChoirYaml;
+        Assert.Contains("extreme: D4-A5", kept, StringComparison.Ordinal);
+        Assert.Equal(2, ChoirFile.Read("kept", Expect.Bytes(kept)).Value!.Parts.Sum(part => part.History.Count));
+    }
+
+    [Fact]
+    public void What_is_wrong_in_ranges_is_told_and_nothing_is_opened()
+    {
+        folder.Write(Samples.Choir, "choir", "choir.yaml");
+        folder.Write("{}", "choir", "ranges.jsonl");
+        Assert.EndsWith("ranges.jsonl", Open().Problems[0].File, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Ranges_of_a_demo_choir_are_written_to_and_read_from_the_settings_folder()
+    {
+        folder.Write(Samples.Choir.Replace("demo: false", "demo: true"), "choir", "choir.yaml");
+        string path = Open().Value!.RangesPath;
+        Assert.Equal(folder.PathOf("settings", "demo", "choir", "ranges.jsonl"), path);
+        Assert.Null(RangesFile.Append(path, new("soprano", new(2027, 2, 2), new(new(Pitch.Parse("D4"), Pitch.Parse("A5")), new(Pitch.Parse("D4"), Pitch.Parse("F5"))))));
+        Assert.Equal("D4–A5", Open().Value!.Choir.Parts[0].Range.Extreme.ToString());
+        Assert.False(File.Exists(folder.PathOf("choir", "ranges.jsonl")));
+    }
+
+    [Fact]
     public void Nothing_is_overwritten()
     {
         string path = folder.Write("mine", "plans", "p.yaml");
@@ -108,6 +157,11 @@ public sealed class ChoirFolderTests : IDisposable
     }
 
     private FileRead<ChoirFolder> Open() => ChoirFolder.Open(folder.PathOf("choir"), settings);
+
+    private ChoirFolder OpenOn(DateOnly day) => ChoirFolder.Open(folder.PathOf("choir"), settings, day).Value!;
+
+    private static string Line(string from, string part, string extreme, string comfortable) =>
+        $$"""{"format": 1, "from": "{{from}}", "part": "{{part}}", "extreme": "{{extreme}}", "comfortable": "{{comfortable}}"}""";
 
     private void Furnish()
     {

@@ -35,6 +35,13 @@ public sealed class MutatedFilesTests
     public void A_spoilt_choir_is_read_or_refused(int seed) =>
         Spoil(Samples.Choir, seed, bytes => ChoirFile.Read("f", bytes).Problems);
 
+    [Theory]
+    [InlineData(5)]
+    public void Spoilt_ranges_are_read_or_refused(int seed) => Spoil(
+        "{\"format\": 1, \"from\": \"2027-01-12\", \"part\": \"alto\", \"extreme\": \"G3-D5\", \"comfortable\": \"A3-C5\"}\n",
+        seed,
+        bytes => RangesFile.Read("f", bytes).Problems);
+
     private static void Spoil(string sample, int seed, Func<byte[], IReadOnlyList<FileProblem>> read)
     {
         Random random = new(seed);

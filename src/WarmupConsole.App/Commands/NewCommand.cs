@@ -1,0 +1,35 @@
+using System.CommandLine;
+using WarmupConsole.Storage.Folders;
+
+namespace WarmupConsole.App.Commands;
+
+/// <summary><c>warmup new</c>: the folder of a choir, with ranges to start from and a first plan.</summary>
+internal static class NewCommand
+{
+    internal static Command Create(Composition composition)
+    {
+        Argument<string> folder = Options.Required("folder", AppTexts.NewFolderAbout);
+        Option<string> voices = new("--voices") { Description = AppTexts.VoicesAbout, HelpName = string.Join('|', NewChoir.Voicings), Required = true };
+        voices.AcceptOnlyFromAmong([.. NewChoir.Voicings]);
+        Command command = new("new", AppTexts.NewAbout);
+        command.Add(folder);
+        command.Add(voices);
+        command.SetAction(parsed => Write(
+            Path.GetFullPath(parsed.GetRequiredValue(folder), composition.CurrentFolder),
+            parsed.GetRequiredValue(voices),
+            composition.Today,
+            parsed.InvocationConfiguration));
+        return command;
+    }
+
+    private static int Write(string root, string voices, DateOnly day, InvocationConfiguration surroundings)
+    {
+        if (NewChoir.Write(root, voices, day) is { } problem)
+        {
+            return Problems.Print([problem], surroundings.Error);
+        }
+
+        surroundings.Output.WriteLine(AppTexts.NewWritten(root, NewChoir.PlanPath(root, day)));
+        return ExitCodes.Ok;
+    }
+}
