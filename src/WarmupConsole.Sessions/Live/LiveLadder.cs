@@ -32,6 +32,7 @@ internal sealed class LiveLadder(LiveTurn turn)
         }
 
         Remake(longer.Rungs, LiveTexts.OneMoreKey);
+        turn.Tell(LiveTexts.KeyAdded(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic)));
     }
 
     /// <summary>Turning round needs a key behind the last one that stands.</summary>

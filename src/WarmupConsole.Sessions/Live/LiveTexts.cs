@@ -1,6 +1,6 @@
 namespace WarmupConsole.Sessions.Live;
 
-/// <summary>All that the live machine says to a director. Keys are named by what they do: the screen knows which ones they are.</summary>
+/// <summary>All that the live machine says to a director. Keys are named by what they do, as the screen knows which ones they are; a warning names the key itself, and a test keeps it right.</summary>
 internal static class LiveTexts
 {
     public const string NotStarted = "The warm-up has not started; go on starts it.";
@@ -28,13 +28,16 @@ internal static class LiveTexts
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
-    public static string Skipped(string title, string reason) => $"{title} was passed over: {reason}";
+    public static string KeyAdded(string key) => $"one more key: {key}";
 
-    public static string NothingToLead => "it has nothing to sing or count.";
+    public static string Skipped(string title, string reason) => $"Passed over: {title}. {reason}";
+
+    public static string NothingToLead => "It has nothing to sing or count.";
 
     public static string NobodySings(string key) => $"No part can sing {key}: the ladder ends here.";
 
-    public static string BeyondExtreme(string warning) => $"{warning} Press one more key again to sing it all the same.";
+    /// <summary>What to press comes first, and by the key's own name: that is what a glance must find.</summary>
+    public static string BeyondExtreme(string warning) => $"Enter again sings it all the same. {warning}";
 
     /// <summary>Why an action that no transition knows does nothing in a state.</summary>
     public static string NotIn(LiveState state, LiveAction action) => (state, action) switch

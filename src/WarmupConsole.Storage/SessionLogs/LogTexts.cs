@@ -13,8 +13,9 @@ public static class LogTexts
 
     public static string ResumedDamaged(int places) => $"the log is damaged in {places} place{(places == 1 ? "" : "s")}; the run goes on with what is whole";
 
+    /// <summary>A reason that says itself that nothing can be written is not told twice.</summary>
     public static string Failed(string reason) =>
-        $"The session log cannot be written ({reason}). The run goes on and everything is kept in memory; save it elsewhere before you leave.";
+        $"Go on: all is kept, and leaving asks where to save it. The log cannot be written: {reason.Replace(StorageTexts.Unwritable(""), "", StringComparison.Ordinal)}.";
 
     public static string ForeignLock(string machine) =>
         $"this log is locked by another machine ({machine}); close the console there, or delete the .lock file if it is closed";

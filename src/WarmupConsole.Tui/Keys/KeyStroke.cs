@@ -22,6 +22,6 @@ public static class KeyStroke
         return key.TryGetPrintableRune(out Rune rune) && !Rune.IsControl(rune) ? rune.ToString() : null;
     }
 
-    /// <summary>True for what opens the mark line when it is closed.</summary>
-    public static bool IsLetter(string printed) => Rune.IsLetter(printed.EnumerateRunes().First());
+    /// <summary>True for what opens the mark line when it is closed: a mark begins with a word or a number ("12 bars too slow").</summary>
+    public static bool OpensLine(string printed) => Rune.IsLetterOrDigit(printed.EnumerateRunes().First());
 }

@@ -8,12 +8,13 @@ public static class KeysPage
     public static string Markdown()
     {
         StringBuilder page = new("# Keys\n\nThis page is written by the program from its key table.\n\n");
-        page.Append("Letters write, other keys drive: a letter typed while the warm-up runs opens the mark line and is its first letter.\n");
+        page.Append("Letters and digits write, other keys drive: the first one typed while the warm-up runs opens the mark line and stands in it.\n");
         page.Append("While the line is open every printing key writes; Tab, the arrows and the Ctrl keys still drive.\n\n");
         Section(page, "At all times", LineUse.Always);
         Section(page, "While the mark line is closed", LineUse.WhenClosed);
         Section(page, "While the mark line is open", LineUse.WhenOpen);
-        page.Append("Other keys do nothing. Function keys, Page keys and Esc are not needed, and no key without Ctrl ends the program.\n");
+        page.Append("The key that closed the line does nothing else for half a second, so that a bounce or a key held down adds no key and takes no mark back.\n\n");
+        page.Append("Other signs do nothing and say so: a mark begins with a letter or a digit. Other keys do nothing. Function keys, Page keys and Esc are not needed, and no key without Ctrl ends the program.\n");
         return page.ToString();
     }
 

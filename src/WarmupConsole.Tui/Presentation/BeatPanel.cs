@@ -22,9 +22,9 @@ internal static class BeatPanel
             pane.Write(0, 0, ScreenTexts.States[session.State], Ink.Plain);
             DrawDots(pane.Sub(Label, 0, pane.Width - Label, 1), beat);
         }
-        else if (session.State == LiveState.Wait && model.Shown is { } next)
+        else if (CallToAct.Of(model) is { } call)
         {
-            pane.WriteFit(0, 0, ScreenTexts.Of(ScreenTexts.WaitsForYou, model.Notes.WriteName(next.Tonic)), Ink.Strong);
+            pane.WriteFit(0, 0, call, Ink.Strong);
         }
     }
 

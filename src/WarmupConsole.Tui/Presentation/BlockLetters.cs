@@ -25,6 +25,9 @@ public static class BlockLetters
         return scale;
     }
 
+    /// <summary>True when every letter has a large form.</summary>
+    public static bool CanDraw(string text) => text.All(letter => BlockFont.Find(letter) is not null);
+
     /// <summary>Draws as large as the pane allows, as plain text if it allows nothing; returns the rows used.</summary>
     public static int Draw(Pane pane, string text, Ink ink)
     {

@@ -12,6 +12,9 @@ internal static class BoardPanel
     private const int NarrowestLabel = 2;
     private const int WidestColumn = 12;
 
+    // In fewer columns an ellipsis would cost more of the name than it explains.
+    private const int EllipsisFrom = 5;
+
     internal static void Draw(Pane pane, ScreenModel model)
     {
         if (model.Shown is not { } rung || pane.Height < 3)
@@ -85,6 +88,6 @@ internal static class BoardPanel
     private static string Name(RungPart part, int columns)
     {
         string name = part.Part.Name;
-        return CellText.Columns(name) <= columns ? name : string.Concat(CellText.Split(name).Take(columns));
+        return columns >= EllipsisFrom ? CellText.Fit(name, columns) : string.Concat(CellText.Split(name).Take(columns));
     }
 }

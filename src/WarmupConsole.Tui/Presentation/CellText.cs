@@ -55,12 +55,12 @@ public static class CellText
         return columns < 1 ? "" : kept.ToString().TrimEnd() + "…";
     }
 
-    /// <summary>Broken between words into lines of so many columns; a longer word is cut.</summary>
+    /// <summary>Broken between words into lines of so many columns; a longer word is broken.</summary>
     public static IReadOnlyList<string> Wrap(string text, int columns)
     {
         List<string> lines = [];
         string line = "";
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(word => Pieces(word, columns)))
         {
             string longer = line.Length == 0 ? word : line + " " + word;
             if (line.Length > 0 && Columns(longer) > columns)
@@ -73,6 +73,27 @@ public static class CellText
         }
 
         return line.Length == 0 ? lines : [.. lines, line];
+    }
+
+    private static IEnumerable<string> Pieces(string word, int columns)
+    {
+        StringBuilder piece = new();
+        int used = 0;
+        foreach (string element in Split(word))
+        {
+            int more = ColumnsOf(element);
+            if (used > 0 && used + more > columns)
+            {
+                yield return piece.ToString();
+                piece.Clear();
+                used = 0;
+            }
+
+            piece.Append(element);
+            used += more;
+        }
+
+        yield return piece.ToString();
     }
 
     private static string Harmless(string element)

@@ -50,6 +50,7 @@ internal static class ClockPanel
 
     private static string Next(ScreenModel model) => (model.IsSung, model.AfterShown) switch
     {
+        _ when model.HasNothingToLead => "",
         (false, _) => ScreenTexts.Of(ScreenTexts.RoundOf, model.Session.RoundIndex + 1, Math.Max(1, model.Session.Step?.Rounds ?? 1)),
         (true, null) => ScreenTexts.LastKey,
         (true, { } rung) => $"{ScreenTexts.NextKey} {model.Notes.WriteName(rung.Tonic)}",

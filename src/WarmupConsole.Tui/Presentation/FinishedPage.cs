@@ -18,9 +18,10 @@ internal static class FinishedPage
         row += blank;
         DrawMarks(body.Sub(0, row, body.Width, body.Height - row - 2), session.Marks);
         body.WriteFit(0, body.Height - 2, $"{ScreenTexts.LogTitle}: {model.Status.Log}", model.Status.LogInTrouble ? Ink.Alert : Ink.Plain);
-        body.WriteFit(0, body.Height - 1, ScreenTexts.FinishedHint, Ink.Faint);
+        body.WriteFit(0, body.Height - 1, ScreenTexts.WhatNext, Ink.Strong);
     }
 
+    /// <summary>The newest first: a mark added now is seen at once.</summary>
     private static void DrawMarks(Pane pane, IReadOnlyList<LiveMark> marks)
     {
         pane.WriteFit(0, 0, marks.Count > 0 ? ScreenTexts.MarksTitle : ScreenTexts.NoMarksMade, Ink.Strong);
@@ -28,12 +29,12 @@ internal static class FinishedPage
         int shown = marks.Count <= room ? marks.Count : Math.Max(0, room - 1);
         for (int index = 0; index < shown; index++)
         {
-            pane.WriteFit(2, index + 1, MarksPanel.Words(marks[index]));
+            pane.WriteFit(2, index + 1, MarksPanel.Words(marks[^(index + 1)]));
         }
 
         if (shown < marks.Count)
         {
-            pane.WriteFit(2, shown + 1, ScreenTexts.Of(ScreenTexts.More, marks.Count - shown), Ink.Faint);
+            pane.WriteFit(2, shown + 1, ScreenTexts.Of(ScreenTexts.MoreBefore, marks.Count - shown), Ink.Faint);
         }
     }
 }

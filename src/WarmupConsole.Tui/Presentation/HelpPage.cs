@@ -9,11 +9,11 @@ internal static class HelpPage
     private const int BriefColumns = 16;
     private const int RoomyRows = 14;
 
-    internal static void Draw(Pane body)
+    internal static void Draw(Pane body, ScreenModel model)
     {
         body.WriteFit(0, 0, ScreenTexts.HelpTitle, Ink.Key);
         int row = 1;
-        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width).Concat(Legend(body)))
+        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width).Concat(Legend(body, model)))
         {
             body.WriteFit(0, row++, line);
         }
@@ -21,7 +21,12 @@ internal static class HelpPage
         DrawKeys(body.From(row + (body.Height > RoomyRows ? 1 : 0)));
     }
 
-    private static IReadOnlyList<string> Legend(Pane body) => body.Height > RoomyRows ? CellText.Wrap(ScreenTexts.BoardLegend, body.Width) : [];
+    private static IEnumerable<string> Legend(Pane body, ScreenModel model) => body.Height > RoomyRows
+        ? [.. CellText.Wrap(ScreenTexts.BoardLegend, body.Width), .. Sound(model.Status.Port, body.Width)]
+        : [];
+
+    /// <summary>What the foot of the screen shortens stands here in full.</summary>
+    private static IReadOnlyList<string> Sound(string port, int columns) => CellText.Columns(port) > columns ? CellText.Wrap(port, columns) : [];
 
     private static void DrawKeys(Pane list)
     {

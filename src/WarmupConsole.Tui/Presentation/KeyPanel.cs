@@ -21,7 +21,7 @@ internal static class KeyPanel
         int scale = BlockLetters.ScaleFor(widest, pane.Width, rows);
         Pane room = pane.Sub(0, 0, Math.Max(BlockLetters.Columns(widest, scale), pane.Width), Math.Max(1, BlockLetters.Rows(scale)));
         int used = BlockLetters.Draw(room, Large(model), Ink.Key);
-        pane.WriteFit(0, used, Caption(model), Ink.Strong);
+        pane.WriteFit(0, used, Caption(model, pane.Width), Ink.Strong);
         return pane.From(used + (pane.Height - used > PartsPanel.Rows(model) + 1 ? 2 : 1));
     }
 
@@ -31,6 +31,12 @@ internal static class KeyPanel
     internal static string KeyName(ScreenModel model) =>
         model.Shown is { } rung ? $"{model.Notes.WriteName(rung.Tonic)} {MusicWords.Lower(rung.Mode)}" : "";
 
-    private static string Caption(ScreenModel model) => ScreenTexts.Of(
-        model.IsBetweenKeys ? ScreenTexts.NextKeyOf : ScreenTexts.KeyOf, KeyName(model), model.ShownIndex + 1, model.Session.Rungs.Count);
+    /// <summary>Where there is no room for all, the count stays whole and the name of the key is shortened: it stands above in large letters.</summary>
+    private static string Caption(ScreenModel model, int columns)
+    {
+        (int number, int count) = (model.ShownIndex + 1, model.Session.Rungs.Count);
+        string whole = ScreenTexts.Of(model.IsBetweenKeys ? ScreenTexts.NextKeyOf : ScreenTexts.KeyOf, KeyName(model), number, count);
+        string tail = ScreenTexts.Of(ScreenTexts.KeyCount, number, count);
+        return CellText.Columns(whole) <= columns ? whole : CellText.Fit(KeyName(model), columns - tail.Length) + tail;
+    }
 }

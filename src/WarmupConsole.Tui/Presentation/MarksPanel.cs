@@ -8,6 +8,7 @@ namespace WarmupConsole.Tui.Presentation;
 internal static class MarksPanel
 {
     private const string Cursor = "▏";
+    private const int NarrowColumns = 50;
 
     internal static int OlderRows(ScreenModel model, int height)
     {
@@ -30,6 +31,10 @@ internal static class MarksPanel
         {
             DrawOpen(row, model.Line.Text, anchor, model.Notes);
         }
+        else if (model.Session is { State: LiveState.Finished, Marks.Count: > 0 })
+        {
+            row.WriteFit(0, 0, ScreenTexts.FinishedHint, Ink.Faint);
+        }
         else if (model.Session.Marks.Count > 0)
         {
             row.WriteFit(0, 0, Words(model.Session.Marks[^1]), Ink.Strong);
@@ -47,7 +52,8 @@ internal static class MarksPanel
     private static void DrawOpen(Pane row, string text, MarkAnchor anchor, NoteNaming notes)
     {
         string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, notes.WriteName(tonic)) : ScreenTexts.MarkPrompt;
-        int room = row.Width - prompt.Length - ScreenTexts.MarkHint.Length - 3;
+        string hint = row.Width < NarrowColumns ? "" : ScreenTexts.MarkHint;
+        int room = row.Width - prompt.Length - hint.Length - 3;
         string[] elements = [.. CellText.Split(text)];
         int skip = 0;
         while (skip < elements.Length && elements.Skip(skip).Sum(CellText.ColumnsOf) > room)
@@ -58,6 +64,6 @@ internal static class MarksPanel
         int x = row.Write(0, 0, prompt, Ink.Mark);
         x = row.Write(x, 0, string.Concat(elements.Skip(skip)), Ink.Strong);
         row.Write(x, 0, Cursor, Ink.Live);
-        row.WriteRight(0, ScreenTexts.MarkHint, Ink.Faint);
+        row.WriteRight(0, hint, Ink.Faint);
     }
 }

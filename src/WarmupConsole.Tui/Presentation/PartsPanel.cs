@@ -22,6 +22,12 @@ internal static class PartsPanel
             return;
         }
 
+        if (LargeParts.Fits(pane, rung))
+        {
+            LargeParts.Draw(pane, model, rung);
+            return;
+        }
+
         int names = Math.Min(10, rung.Parts.Max(part => CellText.Columns(part.Part.Name)));
         for (int row = 0; row < rung.Parts.Count; row++)
         {
@@ -37,7 +43,7 @@ internal static class PartsPanel
         row.WriteFit(names + 3, 0, words, ink);
     }
 
-    private static string Words(RungPart part, bool? singsNext, NoteNaming notes) => (part.Sings, singsNext) switch
+    internal static string Words(RungPart part, bool? singsNext, NoteNaming notes) => (part.Sings, singsNext) switch
     {
         (true, false) => ScreenTexts.RestsNext,
         (false, true) => ScreenTexts.SingsNext,

@@ -4,12 +4,12 @@ using WarmupConsole.Music.Exercises;
 namespace WarmupConsole.Tui.Presentation;
 
 /// <summary>What is sung as two lines of text, degrees above syllables, in columns; a long pattern goes on in a second pair.</summary>
-/// <param name="Degrees">"1  2  3  ♭3"; a rest is blank.</param>
+/// <param name="Degrees">"1  2  3  ♭3"; a dot is a rest.</param>
 /// <param name="Syllables">"noo –  –"; a dash carries the last one on.</param>
 public sealed record PatternLine(string Degrees, string Syllables)
 {
     private const string Carried = "–";
-    private const string Rest = "𝄽";
+    private const string Rest = "·";
 
     /// <summary>Cuts a pattern into as many pairs of lines as the columns ask for.</summary>
     public static IReadOnlyList<PatternLine> Layout(Pattern pattern, int columns, int gap)

@@ -43,8 +43,10 @@ internal static class PhasePanel
             pane.WriteFit(0, row++, ScreenTexts.Of("{0,-5}{1,3}  {2}", name, phase.Counts, phase.Say), Ink.Strong);
         }
 
-        pane.WriteFit(0, row, ScreenTexts.Of(ScreenTexts.Rounds, model.Session.Step?.Rounds ?? 1));
+        pane.WriteFit(0, row, Rounds(model.Session.Step?.Rounds ?? 1));
     }
+
+    private static string Rounds(int count) => count == 1 ? ScreenTexts.OneRound : ScreenTexts.Of(ScreenTexts.Rounds, count);
 
     private static string Caption(ScreenModel model, int counts)
     {

@@ -21,7 +21,11 @@ internal static class RunningPage
         Pane left = top.Sub(0, 0, side, top.Height);
         Pane right = top.Sub(top.Width - side, 0, side, top.Height);
         Pane middle = top.Sub(side + Gap, 0, top.Width - (2 * (side + Gap)), top.Height);
-        if (model.IsSung)
+        if (model.HasNothingToLead)
+        {
+            NoKeyPanel.Draw(top.Sub(0, 0, top.Width - side - Gap, top.Height), model);
+        }
+        else if (model.IsSung)
         {
             PartsPanel.Draw(KeyPanel.Draw(left, model), model);
             BoardPanel.Draw(middle, model);

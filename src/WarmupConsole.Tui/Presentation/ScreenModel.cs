@@ -43,5 +43,11 @@ public sealed record ScreenModel(LiveSession Session, ConsoleStatus Status, Mark
         (var own, var theirs) => own ?? theirs,
     };
 
+    /// <summary>The notice, unless the warm-up has ended since: then its key or step is past.</summary>
+    public Notice? CurrentNotice => Notice is { } notice && (Session.State != LiveState.Finished || notice.At >= Session.Clocks.Since) ? notice : null;
+
+    /// <summary>True for a step in which no key fits, or that has nothing to lead.</summary>
+    public bool HasNothingToLead => Exercise is { Phases.Count: 0 } && Session.Rungs.Count == 0;
+
     private Rung? RungAt(int index) => index < Session.Rungs.Count ? Session.Rungs[index] : null;
 }

@@ -5,7 +5,7 @@ namespace WarmupConsole.Tui.Presentation;
 /// <summary>Turns a model into a screenful. Pure: equal models and sizes give equal cells.</summary>
 public static class ScreenPresenter
 {
-    /// <summary>Below this the screen keeps to the key, the state and how to silence.</summary>
+    /// <summary>Below this the screen keeps to what <see cref="TinyPage"/> shows.</summary>
     public const int LeastWidth = 60;
 
     public const int LeastHeight = 16;
@@ -32,7 +32,7 @@ public static class ScreenPresenter
         switch (model)
         {
             case { HelpOpen: true }:
-                HelpPage.Draw(body);
+                HelpPage.Draw(body, model);
                 break;
             case { Session.State: LiveState.Ready }:
                 ReadyPage.Draw(body, model);

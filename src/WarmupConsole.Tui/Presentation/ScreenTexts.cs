@@ -9,6 +9,11 @@ namespace WarmupConsole.Tui.Presentation;
 public static class ScreenTexts
 {
     public const string SilenceHint = "Tab: silence";
+    public const string LargerShowsMore = "a larger window shows more";
+    public const string TimeLeft = "{0} left";
+    public const string AllSing = "everyone sings";
+    public const string Resting = "rests: {0}";
+    public const string HelpSaysMore = "? says more.";
     public const string NoTerminal = "This command needs a terminal: run it in one, without redirecting its input or output.";
     public const string Stopped = "The console stopped: {0}";
 
@@ -29,17 +34,25 @@ public static class ScreenTexts
     public const string StepTime = "step";
     public const string WholeTime = "whole";
     public const string TimeOf = "of";
-    public const string OnTime = "ends {0}, on time";
-    public const string Late = "ends {0} (+{1})";
-    public const string Early = "ends {0} (−{1})";
+    public const string OnTime = "takes {0}, on time";
+    public const string Late = "takes {0} (+{1})";
+    public const string Early = "takes {0} (−{1})";
     public const string NextKey = "next key";
     public const string LastKey = "last key";
 
     public const string KeyOf = "{0}, key {1} of {2}";
     public const string NextKeyOf = "{0} next, key {1} of {2}";
+    public const string KeyCount = ", {0} of {1}";
     public const string RoundOf = "round {0} of {1}";
     public const string Counts = "{0} of {1}";
+    public const string OneRound = "1 round";
     public const string Rounds = "{0} rounds";
+    public const string TalkOf = "talk {0} of {1}   {2}";
+    public const string SpaceCues = "Space: cue and begin";
+    public const string SpaceBegins = "Space: begin";
+    public const string SpacePassesOver = "Space: pass over this step";
+    public const string NoKeyTitle = "This step cannot be led.";
+    public const string NothingToLead = "It has nothing to sing or to count.";
     public const string InParts = "in parts; lines of their own: {0}";
     public const string ListenFor = "Listen: ";
     public const string Care = "Care: ";
@@ -56,7 +69,7 @@ public static class ScreenTexts
     public const string NothingToUndo = "There is no mark to take back.";
     public const string NothingToMove = "There is no mark to move.";
     public const string NothingWritten = "Only blanks were written: nothing was kept.";
-    public const string UnknownKey = "That key does nothing here; ? shows the keys.";
+    public const string UnknownKey = "That sign does nothing here: a mark begins with a letter or a digit. ? shows the keys.";
     public const string LeaveAgain = "The warm-up is still running. Ctrl+Q again leaves; the log is kept.";
 
     public const string Finished = "DONE";
@@ -65,12 +78,14 @@ public static class ScreenTexts
     public const string NoMarksMade = "Nothing was marked.";
     public const string LogTitle = "Log";
     public const string FinishedHint = "Letters still add marks. Ctrl+Q leaves.";
+    public const string WhatNext = "What next: warmup review, then warmup plan next.";
     public const string More = "and {0} more";
+    public const string MoreBefore = "and {0} before";
 
     public const string HelpTitle = "Keys";
-    public const string HelpHint = "Letters write a mark; the keys below drive, also while this page is open. ? closes it.";
-    public const string HelpLineOpen = "while a mark is written";
-    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests); small letters are marks.";
+    public const string HelpHint = "Letters and digits write a mark; these keys drive, also now. (In brackets) at the foot: not at this moment. ? closes this page.";
+    public const string HelpLineOpen = "in a mark";
+    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests). A letter is a mark, by what was heard (f flat, s sharp, g good); * is a note in other words.";
 
     public const string CareCard =
         "Start quietly; nobody pushes for a note. Pain: stop. Dizziness: breathe normally and sit down. "

@@ -18,12 +18,12 @@ internal static class WordsPanel
         bool roomy = height >= RoomyScreen;
         if (model.Session.Hold != Hold.None)
         {
-            return [new Block(roomy ? BannerRows : 1, pane => DrawBanner(pane, model)), .. Sung(model, width)];
+            return [new Block(roomy ? BannerRows : 1, pane => DrawBanner(pane, model)), .. Sung(model, width, height)];
         }
 
         return model.Session.State == LiveState.Introduce
-            ? [.. Talk(model, width, roomy), .. Sung(model, width)]
-            : [.. Sung(model, width), new Block(1, pane => BeatPanel.Draw(pane, model))];
+            ? [.. Talk(model, width, roomy), .. Sung(model, width, height), .. Call(model)]
+            : [.. Sung(model, width, height), new Block(1, pane => BeatPanel.Draw(pane, model))];
     }
 
     private static IEnumerable<Block> Talk(ScreenModel model, int width, bool roomy)
@@ -33,25 +33,39 @@ internal static class WordsPanel
         return
         [
             .. Block.Paragraph(exercise?.Instruction ?? "", width, most, Ink.Strong),
-            .. Labelled(ScreenTexts.ListenFor, exercise?.Listen, width, 1),
+            .. Labelled(ScreenTexts.ListenFor, roomy ? exercise?.Listen : null, width, 1),
             .. Labelled(ScreenTexts.Care, exercise?.Caution, width, most),
         ];
+    }
+
+    /// <summary>How long the talk has been, how long it may be, and how it ends.</summary>
+    private static IEnumerable<Block> Call(ScreenModel model)
+    {
+        if (CallToAct.Of(model) is not { } call || model.Session.Step is not { } step)
+        {
+            return [];
+        }
+
+        string spent = ScreenTexts.Clock(model.Session.Clocks.StepAt(model.Now));
+        return [Block.Line(ScreenTexts.Of(ScreenTexts.TalkOf, spent, ScreenTexts.Clock(TimeSpan.FromSeconds(step.TalkSeconds)), call), Ink.Strong)];
     }
 
     private static IEnumerable<Block> Labelled(string label, string? text, int width, int most) =>
         string.IsNullOrWhiteSpace(text) ? [] : Block.Paragraph(label + text, width, most, Ink.Plain);
 
-    private static IEnumerable<Block> Sung(ScreenModel model, int width)
+    private static IEnumerable<Block> Sung(ScreenModel model, int width, int height)
     {
         if (model.Exercise?.Pattern is not { } pattern)
         {
             return [];
         }
 
-        IEnumerable<Block> lines = PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
-            .SelectMany(line => new[] { Block.Line(line.Degrees, Ink.Plain), Block.Line(line.Syllables, Ink.Strong) });
+        IEnumerable<Block> lines = LargeWords.For(pattern, width, height) is { } large ? [large] : PlainWords(pattern, width);
         return model.Exercise.Voices.Count == 0 ? lines : lines.Append(Block.Line(InParts(model.Exercise), Ink.Plain));
     }
+
+    private static IEnumerable<Block> PlainWords(Pattern pattern, int width) => PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
+        .SelectMany(line => new[] { Block.Line(line.Degrees, Ink.Plain), Block.Line(line.Syllables, Ink.Strong) });
 
     private static string InParts(Exercise exercise) =>
         ScreenTexts.Of(ScreenTexts.InParts, CellText.Clean(string.Join(", ", exercise.Voices.SelectMany(voice => voice.Parts).Distinct())));

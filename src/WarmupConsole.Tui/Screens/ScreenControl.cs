@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
 using WarmupConsole.Tui.Presentation;
@@ -11,7 +12,11 @@ namespace WarmupConsole.Tui.Screens;
 /// </summary>
 public sealed class ScreenControl(ILiveConsole console)
 {
+    private static readonly TimeSpan Bounce = TimeSpan.FromSeconds(0.5);
+
     private Notice? _notice;
+    private string? _closer;
+    private Moment _closerRests;
     private bool _helpOpen;
     private bool _leaveAsked;
 
@@ -32,14 +37,16 @@ public sealed class ScreenControl(ILiveConsole console)
 
     public void Press(Key key)
     {
-        if (key.IsModifierOnly)
+        string stroke = KeyStroke.Name(key);
+        if (key.IsModifierOnly || IsBounce(stroke))
         {
             return;
         }
 
+        bool wasOpen = Line.IsOpen;
         bool confirmed = _leaveAsked;
         _leaveAsked = false;
-        if (KeyTable.Find(KeyStroke.Name(key), Line.IsOpen) is { } row)
+        if (KeyTable.Find(stroke, Line.IsOpen) is { } row)
         {
             Do(row, confirmed);
         }
@@ -47,14 +54,31 @@ public sealed class ScreenControl(ILiveConsole console)
         {
             Write(printed);
         }
+
+        if (wasOpen && !Line.IsOpen)
+        {
+            (_closer, _closerRests) = (stroke, console.Now + Bounce);
+        }
     }
 
     /// <summary>Pasted text goes to the mark line as if it had been typed.</summary>
     public void Paste(string text) => Type(text);
 
+    /// <summary>The key that closed the mark line means something else now: not yet, though, while it bounces or is held down.</summary>
+    private bool IsBounce(string stroke)
+    {
+        if (Line.IsOpen || stroke != _closer || console.Now >= _closerRests)
+        {
+            return false;
+        }
+
+        _closerRests = console.Now + Bounce;
+        return true;
+    }
+
     private void Write(string printed)
     {
-        if (Line.IsOpen || KeyStroke.IsLetter(printed))
+        if (Line.IsOpen || KeyStroke.OpensLine(printed))
         {
             Type(printed);
         }

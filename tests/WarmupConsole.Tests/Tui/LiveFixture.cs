@@ -54,6 +54,8 @@ internal static class LiveFixture
 
     private static readonly string[] Keys = ["C4", "Db4", "D4", "Eb4", "E4", "F4", "F#4", "G4", "Ab4"];
 
+    internal const string NoKeyReason = "No key fits the sopranos: the pattern spans 26 semitones, and 21 are allowed to them.";
+
     internal static LiveSession Ready { get; } = new() { Warmup = Warmup(), Rungs = [] };
 
     internal static LiveSession IntroduceBreath { get; } = Running(Ready, 1, LiveState.Introduce, null);
@@ -66,6 +68,8 @@ internal static class LiveFixture
     };
 
     internal static LiveSession Introduce { get; } = Sung(LiveState.Introduce, null) with { RungIndex = 0 };
+
+    internal static LiveSession NoKey { get; } = Introduce with { Rungs = [], Warmup = Introduce.Warmup with { Steps = [.. Introduce.Warmup.Steps.Select(WithoutKeys)] } };
 
     internal static LiveSession Rung { get; } = Sung(LiveState.Rung, 7) with { Marks = [Mark(1, "altos flat in D♭", "flat", ["alto"], true)] };
 
@@ -130,6 +134,8 @@ internal static class LiveFixture
         PitchRange span = new(low, low.Transpose(Interval.PerfectFifth));
         return new(part, part.Range.Comfortable.High.Midi + 2 >= span.High.Midi, span);
     }
+
+    private static WarmupStep WithoutKeys(WarmupStep step) => step with { Ladder = new([], [NoKeyReason]) };
 
     private static Warmup Warmup()
     {

@@ -121,7 +121,7 @@ public class PresenterTests
     public void Degrees_stand_above_their_syllables_with_real_signs()
     {
         Pattern pattern = new([LiveFixture.Note(1, "noo"), new(new Degree(3, -1, 0), new(960), null), new(null, new(960), null), LiveFixture.Note(5, "ah")]);
-        Assert.Equal(new PatternLine("1    ♭3  𝄽  5", "noo  –      ah"), Assert.Single(PatternLine.Layout(pattern, 40, 2)));
+        Assert.Equal(new PatternLine("1    ♭3  ·  5", "noo  –      ah"), Assert.Single(PatternLine.Layout(pattern, 40, 2)));
     }
 
     [Fact]

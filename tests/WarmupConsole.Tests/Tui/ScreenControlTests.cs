@@ -37,6 +37,56 @@ public class ScreenControlTests
         Assert.Equal("b♭ - 2.5 / + ? ; é", _control.Line.Text);
     }
 
+    [Theory]
+    [InlineData("12 bars too slow")]
+    [InlineData("Überall zu laut")]
+    public void A_digit_or_a_letter_opens_the_line_and_the_blanks_behind_it_write(string mark)
+    {
+        Write(mark);
+        _control.Press(Key.Enter);
+
+        Assert.Equal(mark, Assert.IsType<LiveInput.MarkKept>(Assert.Single(_console.Posted)).Raw);
+    }
+
+    [Fact]
+    public void Enter_that_bounces_after_a_mark_adds_no_key()
+    {
+        Write("a f");
+        _control.Press(Key.Enter);
+        _console.Now += TimeSpan.FromSeconds(0.3);
+        _control.Press(Key.Enter);
+        Assert.IsType<LiveInput.MarkKept>(Assert.Single(_console.Posted));
+
+        _console.Now += TimeSpan.FromSeconds(0.6);
+        _control.Press(Key.Enter);
+        Assert.Equal(new LiveInput.Act(LiveAction.OneMoreKey), _console.Posted[^1]);
+    }
+
+    [Fact]
+    public void Backspace_held_down_erases_the_line_and_takes_no_mark_back()
+    {
+        Write("ab");
+        for (int repeats = 0; repeats < 40; repeats++)
+        {
+            _control.Press(Key.Backspace);
+            _console.Now += TimeSpan.FromSeconds(0.03);
+        }
+
+        Assert.False(_control.Line.IsOpen);
+        Assert.Empty(_console.Posted);
+    }
+
+    [Fact]
+    public void A_key_that_closed_the_line_writes_and_keeps_again_at_once_when_a_new_line_is_open()
+    {
+        Write("a");
+        _control.Press(Key.Enter);
+        Write("b");
+        _control.Press(Key.Enter);
+
+        Assert.Equal(["a", "b"], _console.Posted.Select(input => Assert.IsType<LiveInput.MarkKept>(input).Raw));
+    }
+
     [Fact]
     public void Tab_silences_with_the_line_open_and_keeps_what_was_written()
     {
@@ -136,7 +186,8 @@ public class ScreenControlTests
     [Fact]
     public void A_sign_without_meaning_says_where_the_keys_are()
     {
-        _control.Press(new Key('5'));
+        _control.Press(new Key('('));
+        Assert.False(_control.Line.IsOpen);
         Assert.Equal(ScreenTexts.UnknownKey, _control.Model().Notice?.Text);
     }
 
@@ -153,7 +204,7 @@ public class ScreenControlTests
     [Fact]
     public void The_newer_word_is_shown()
     {
-        _control.Press(new Key('5'));
+        _control.Press(new Key('('));
         _console.Show(_console.Session with { Notice = new("The port is gone.", true, _console.Now + TimeSpan.FromSeconds(1)) });
         Assert.Equal("The port is gone.", _control.Model().Notice?.Text);
     }

@@ -10,6 +10,7 @@ public class ScreenGoldenTests
     {
         ["ready"] = LiveFixture.Ready,
         ["introduce"] = LiveFixture.Introduce,
+        ["no-key"] = LiveFixture.NoKey,
         ["introduce-breath"] = LiveFixture.IntroduceBreath,
         ["rung"] = LiveFixture.Rung,
         ["breath"] = LiveFixture.BreathBetween,
@@ -28,7 +29,7 @@ public class ScreenGoldenTests
         TheoryData<string, int, int> rows = [];
         foreach (string state in Sessions.Keys)
         {
-            foreach ((int width, int height) in new[] { (80, 24), (120, 36), (200, 60), (60, 16), (30, 8) })
+            foreach ((int width, int height) in new[] { (80, 24), (120, 36), (200, 60), (60, 16), (40, 12), (30, 8) })
             {
                 rows.Add(state, width, height);
             }

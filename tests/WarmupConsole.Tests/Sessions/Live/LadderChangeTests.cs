@@ -45,12 +45,12 @@ public class LadderChangeTests
 
         driver.Act(LiveAction.OneMoreKey);
         Assert.Equal(65, Keys(driver).Max());
-        Assert.EndsWith("Press one more key again to sing it all the same.", driver.Session.Notice!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Enter again sings it all the same. In G♭ ", driver.Session.Notice!.Text, StringComparison.Ordinal);
         Assert.Empty(driver.Newest);
 
         driver.Act(LiveAction.OneMoreKey);
         Assert.Equal(66, Keys(driver).Max());
-        Assert.Null(driver.Session.Notice);
+        Assert.Equal("one more key: G♭", driver.Session.Notice!.Text);
     }
 
     [Fact]

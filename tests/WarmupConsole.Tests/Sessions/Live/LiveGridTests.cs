@@ -75,7 +75,8 @@ public class LiveGridTests
             LiveOutcome outcome = LiveMachine.Handle(session, new LiveInput.Act(action), session.Clocks.Since);
 
             Assert.Equal((action, Reasons.GetValueOrDefault(cell)), (action, reason));
-            Assert.Equal((action, reason), (action, outcome.Session.Notice?.Text));
+            string? told = outcome.Session.Notice?.Text;
+            Assert.Equal((action, reason), (action, told?.StartsWith("one more key: ", StringComparison.Ordinal) == true ? null : told));
             if (reason is not null)
             {
                 Assert.Empty(outcome.Effects);

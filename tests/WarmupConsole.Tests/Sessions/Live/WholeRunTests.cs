@@ -86,7 +86,7 @@ public class WholeRunTests
             .Act(LiveAction.GoOn, LiveAction.GoOn);
 
         Assert.Equal((LiveState.Introduce, 1), (driver.Session.State, driver.Session.StepIndex));
-        Assert.StartsWith("Too wide was passed over: ", driver.Session.Notice!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Passed over: Too wide. ", driver.Session.Notice!.Text, StringComparison.Ordinal);
         Assert.Contains(LiveFixtures.Whole.Steps[1].Exercise.Id, driver.NewestEvents.OfType<StepStarted>().Single().Exercise, StringComparison.Ordinal);
     }
 

@@ -1,0 +1,41 @@
+namespace WarmupConsole.Tui.Presentation;
+
+/// <summary>
+/// A word to the director, in as many rows as it takes: what to do about voices or the log is not cut. Without one, what sounds,
+/// in one row.
+/// </summary>
+internal static class NoticePanel
+{
+    private static readonly TimeSpan Fresh = TimeSpan.FromSeconds(10);
+
+    /// <summary>The rows it takes on a screen of this height, at least one.</summary>
+    internal static IReadOnlyList<Block> Blocks(ScreenModel model, int width, int height)
+    {
+        (string text, Ink ink) = News(model) ?? (Sound(model, width), Ink.Faint);
+        Block[] blocks = [.. Block.Paragraph(text, width, Math.Max(1, height / 4), ink)];
+        return blocks.Length > 0 ? blocks : [Block.Line("", ink)];
+    }
+
+    /// <summary>What was said a moment ago, or is still wrong; null when there is nothing new.</summary>
+    internal static (string Text, Ink Ink)? News(ScreenModel model) => model switch
+    {
+        { CurrentNotice: { IsTrouble: true } trouble } => (trouble.Text, Ink.Alert),
+        { CurrentNotice: { } notice } when model.Now - notice.At < Fresh => (notice.Text, Ink.Strong),
+        { Status.LogInTrouble: true } => (model.Status.Log, Ink.Alert),
+        _ => null,
+    };
+
+    /// <summary>Whole before the start; later its first sentence, as nothing new is in the rest.</summary>
+    private static string Sound(ScreenModel model, int width)
+    {
+        string port = model.Status.Port;
+        if (CellText.Columns(port) <= width || model.Session.State == Sessions.Live.LiveState.Ready)
+        {
+            return port;
+        }
+
+        int[] ends = [port.IndexOf(". ", StringComparison.Ordinal), port.IndexOf(" (", StringComparison.Ordinal)];
+        int end = ends.Where(at => at > 0).DefaultIfEmpty(port.Length).Min();
+        return CellText.Fit(port[..end], width - ScreenTexts.HelpSaysMore.Length - 2) + ". " + ScreenTexts.HelpSaysMore;
+    }
+}
