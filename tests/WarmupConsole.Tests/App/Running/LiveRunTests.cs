@@ -21,7 +21,7 @@ public sealed class LiveRunTests : IDisposable
     {
         RestartingPlayer player = new(Start, _clock);
         player.Reported += _reports.Add;
-        _log = new(new(null, "no disk"), null, new VirtualWall(_clock), _clock);
+        _log = new(new(null, "no disk"), null, new VirtualWall(_clock, new(2027, 2, 9)), _clock);
         _run = new(LiveMachine.Start(LiveFixtures.Whole, _clock.Now), _clock, player, PortChoice.First, _log);
         _reports.WaitFor(1);
     }
