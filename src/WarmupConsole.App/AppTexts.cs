@@ -45,6 +45,7 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";

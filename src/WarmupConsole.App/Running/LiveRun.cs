@@ -24,9 +24,10 @@ internal sealed class LiveRun
         Host = new(start, clock, player, log.Record);
         Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
         player.Reported += OnReport;
-        log.Thread.MarksFlushed += id => Host.Post(new LiveInput.MarksFlushed(id));
+        log.Thread.MarksFlushed += facts => Host.Post(new LiveInput.MarksFlushed(facts));
         log.Thread.Failed += OnLogFailed;
         player.Open(port);
+        player.Silence(start.Session.Generation); // what sounded when the machine before went down sounds there still
     }
 
     internal SessionHost Host { get; }

@@ -91,7 +91,7 @@ public static class LiveMachine
                 new LiveMarks(turn).MoveBack();
                 break;
             case LiveInput.MarksFlushed flushed:
-                new LiveMarks(turn).Flushed(flushed.UpToId);
+                new LiveMarks(turn).Flushed(flushed.Facts);
                 break;
             case LiveInput.Trouble trouble:
                 states.Fire(LiveAction.Silence);

@@ -20,6 +20,11 @@ internal static class LiveResume
 
         turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
+        if (facts is { HasBegun: true, MilliBpm: 0 })
+        {
+            turn.RecordTimeline(new(turn.Session.Tempo, Beats.Zero, turn.Now));
+        }
+
         if (turn.Session.Hold != Hold.None)
         {
             turn.Record(new HoldChanged(HoldText.Write(turn.Session.Hold)));
@@ -39,7 +44,7 @@ internal static class LiveResume
             Hold = inKeys ? Hold.Paused : Hold.None,
             Rungs = rungs,
             RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Count - 1)),
-            Tempo = Tempo.Clamp(facts.MilliBpm),
+            Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }

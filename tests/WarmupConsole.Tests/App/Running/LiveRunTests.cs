@@ -4,6 +4,7 @@ using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Tests.Sessions.Live;
 using WarmupConsole.Tests.Support;
 
@@ -21,7 +22,7 @@ public sealed class LiveRunTests : IDisposable
     {
         RestartingPlayer player = new(Start, _clock);
         player.Reported += _reports.Add;
-        _log = new(new(null, "no disk"), null, new VirtualWall(_clock, new(2027, 2, 9)), _clock);
+        _log = new(new OpenedLog(null, "no disk"), null, new VirtualWall(_clock, new DateOnly(2027, 2, 16)), _clock);
         _run = new(LiveMachine.Start(LiveFixtures.Whole, _clock.Now), _clock, player, PortChoice.First, _log);
         _reports.WaitFor(1);
     }
