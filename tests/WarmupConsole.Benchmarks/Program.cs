@@ -1,11 +1,28 @@
 using WarmupConsole.Benchmarks;
 
-// One line per benchmark; an argument keeps those whose name contains it. A new one is a row in a *Benchmarks class, named here.
-IEnumerable<Benchmark> all = [.. TimelineBenchmarks.All];
-string wanted = args.FirstOrDefault() ?? "";
-Console.WriteLine($"{"nanoseconds of one",-40} {"median",14} {"p99",14} {"most",14}");
-foreach (Benchmark benchmark in all.Where(b => b.Name.Contains(wanted, StringComparison.OrdinalIgnoreCase)))
+// One row of a Markdown table per benchmark; an argument keeps those whose name contains it. A new one is a row in a
+// *Benchmarks class, named here.
+DirectoryInfo folder = Directory.CreateTempSubdirectory("warmup-benchmarks-");
+try
 {
-    Figures figures = benchmark.Run();
-    Console.WriteLine(FormattableString.Invariant($"{benchmark.Name,-40} {figures.Median,14:N1} {figures.P99,14:N1} {figures.Most,14:N1}"));
+    IEnumerable<Benchmark> all =
+    [
+        .. TimelineBenchmarks.All,
+        .. MusicBenchmarks.All,
+        .. PlanningBenchmarks.All,
+        .. RunningBenchmarks.All,
+        .. RunningBenchmarks.LogIn(folder.FullName),
+    ];
+    string wanted = args.FirstOrDefault() ?? "";
+    Console.WriteLine("| work | median | 99 % | worst |");
+    Console.WriteLine("|---|---|---|---|");
+    foreach (Benchmark benchmark in all.Where(b => b.Name.Contains(wanted, StringComparison.OrdinalIgnoreCase)))
+    {
+        Figures figures = benchmark.Run();
+        Console.WriteLine($"| {benchmark.Name} | {Figures.Text(figures.Median)} | {Figures.Text(figures.P99)} | {Figures.Text(figures.Most)} |");
+    }
+}
+finally
+{
+    folder.Delete(recursive: true);
 }

@@ -3,12 +3,16 @@
 
     check.py keys    PLAN KEYS.json                 the rungs of `warmup keys PLAN --json` agree with the files
     check.py step    PLAN KEYS.json                 prints the number (from 0) of the first step that is sung
-    check.py heard   PLAN KEYS.json RUNGS EVENTS    the first RUNGS rungs of that step were heard, and nothing foreign
+    check.py heard   PLAN KEYS.json RUNGS EVENTS    cue chords, melody and chords of the first RUNGS rungs of that step were heard,
+                                                    each at its time, and nothing else
+    check.py reached PLAN KEYS.json RUNGS EVENTS    the rung after them has begun
+    check.py mark    REVIEW.json RAW PART KIND      `warmup review --json` has a mark typed like this, understood like this
     check.py hanging EVENTS                         prints the notes that were never ended; fails when there are any
     check.py sounds  EVENTS                         a note sounds at the end of what was heard
-    check.py ends    EVENTS SINCE                   prints the milliseconds from SINCE to the last note-off
+    check.py silenced EVENTS SINCE                  after SINCE came note-offs and then the silence: pedal up, all notes off, all sound
+                                                    off; prints the milliseconds to its end
 
-EVENTS has one line per event of the receiver: seconds, "event_post_noteon" or "event_post_noteoff", channel, note, velocity.
+EVENTS has one line per event of the receiver: seconds, "event_post_noteon", "..._noteoff" or "..._cc", channel, note or controller, value.
 Nothing here comes from the console's own code: it is a second opinion.
 """
 import glob
@@ -23,6 +27,8 @@ import yaml
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 TOLERANCE = 0.1  # seconds; a shared machine without real-time rights, and half a beat is never shorter than 0.15
 PERCUSSION = 9
+ANSWER = 0.6  # seconds; the first chord answers a key press, so it comes as soon as it can, not at a time known before
+LEAD_IN = 4  # beats from the cue chord of a step to its first note
 SCALES = {
     "major": (0, 2, 4, 5, 7, 9, 11), "minor": (0, 2, 3, 5, 7, 8, 10), "harmonic-minor": (0, 2, 3, 5, 7, 8, 11),
     "melodic-minor": (0, 2, 3, 5, 7, 9, 11), "dorian": (0, 2, 3, 5, 7, 9, 10), "phrygian": (0, 1, 3, 5, 7, 8, 10),
@@ -69,11 +75,15 @@ def melody(exercise):
 
 
 def chord(numeral, scale):
-    """Pitch classes, above the tonic, of a Roman numeral."""
+    """Pitch classes, above the tonic, of a Roman numeral. A seventh is the scale's; minor on the dominant, diminished on "o"."""
     flat, name, rest = re.fullmatch(r"([b#]?)([ivIV]+)(.*)", numeral).groups()
-    root = scale[NUMERALS[name.lower()] - 1] + {"b": -1, "#": 1, "": 0}[flat]
-    third, fifth = (4 if name.isupper() else 3), (6 if "o" in rest else 7)
-    return {(root + tone) % 12 for tone in [0, third, fifth] + ([9 if "o" in rest else 10, 11] if "7" in rest else [])}
+    number, diminished = NUMERALS[name.lower()], "o" in rest
+    leading_note = diminished and number == 7 and not flat
+    root = 11 if leading_note else scale[number - 1] + {"b": -1, "#": 1, "": 0}[flat]
+    tones = [0, 4 if name.isupper() else 3, 6 if diminished else 7]
+    if "7" in rest:
+        tones.append(9 if diminished else 10 if number == 5 or flat else (scale[(number + 5) % 7] - root) % 12)
+    return {(root + tone) % 12 for tone in tones}
 
 
 def chords(exercise, length):
@@ -120,9 +130,16 @@ def midi(pitch):
     return 12 * (int(octave) + 1) + SCALES["major"]["CDEFGAB".index(letter)] + signs.count("#") - signs.count("b")
 
 
+def choir_for(plan_path):
+    return load(os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(plan_path))), "choir.yaml"))
+
+
+def placements_for(plan_path):
+    return {part["id"]: part.get("placement", 0) for part in choir_for(plan_path)["parts"]}
+
+
 def check_keys(plan_path, keys_path):
-    choir = load(os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(plan_path))), "choir.yaml"))
-    placement = {part["id"]: part.get("placement", 0) for part in choir["parts"]}
+    choir, placement = choir_for(plan_path), placements_for(plan_path)
     extreme = {part["id"]: [midi(end) for end in part["extreme"].split("-")] for part in choir["parts"]}
     wrong, count = [], 0
     for number, step in sung_steps(plan_path, keys_path):
@@ -152,56 +169,97 @@ def read_events(path):
     return events
 
 
-def missing_from(start, expected, onsets):
-    """The expected notes without an onset at their time, and the worst error of the others in seconds."""
-    missing, worst = [], 0.0
-    for at, note in expected:
-        near = [abs(seconds - start - at) for seconds, heard in onsets if heard == note]
-        if not near or min(near) > TOLERANCE:
-            missing.append(f"note {note} at {at:.2f} s")
-        else:
-            worst = max(worst, min(near))
-    return missing, worst
-
-
-def foreign(step, rungs, start, onsets):
-    """What sounded during these rungs and is no tone of the chord or of the melody of that moment."""
-    wrong = []
+def struck(step, placements, count):
+    """What has to be struck, in order: [(seconds from the first rung, exact notes, pitch classes of the chord)]."""
     scale = SCALES[step.exercise.get("mode", "major")]
-    harmony = chords(step.exercise, step.length)
-    cue = chord("V7", scale) | chord("i" if scale[2] == 3 else "I", scale)
+    tonic_chord = chord("i" if scale[2] == 3 else "I", scale)
+    at = {}
+
+    def add(seconds, notes, tones):
+        moment = at.setdefault(round(seconds, 4), (set(), set()))
+        moment[0].update(notes)
+        moment[1].update(tone % 12 for tone in tones)
+
+    add(-step.seconds(LEAD_IN), [], [step.rungs[0]["midi"] + tone for tone in tonic_chord])
+    for number, rung in enumerate(step.rungs[:count]):
+        start = number * step.rung_seconds
+        octaves = {placements[part["part"]] for part in rung["parts"] if part["sings"]} or {0}
+        for beat, note in step.notes:
+            add(start + step.seconds(beat), [rung["midi"] + note + 12 * octave for octave in octaves], [])
+        for beat, tones in chords(step.exercise, step.length):
+            add(start + step.seconds(beat), [], [rung["midi"] + tone for tone in tones])
+        if number + 1 < len(step.rungs):
+            key = step.rungs[number + 1]["midi"]
+            leading = tonic_chord if key == rung["midi"] else chord("V7", scale)
+            add(start + step.seconds(step.length), [], [key + tone for tone in leading])
+            if key != rung["midi"]:
+                add(start + step.seconds(step.length + step.breath / 2), [], [key + tone for tone in tonic_chord])
+    return sorted((seconds, *moment) for seconds, moment in at.items())
+
+
+def belongs(seconds, at):
+    return -TOLERANCE <= seconds - at <= (ANSWER if at < 0 else TOLERANCE)
+
+
+def compare(expected, melody_tones, onsets):
+    """What is missing, what is foreign, and the worst error in seconds; onsets are [(seconds from the first rung, note)]."""
+    wrong, worst = [], 0.0
+    for at, notes, tones in expected:
+        heard = {note: seconds for seconds, note in onsets if belongs(seconds, at)}
+        worst = max([worst] + [abs(heard[note] - at) for note in heard if note in notes])
+        wrong += [f"not heard: note {note} at {at:.2f} s" for note in sorted(notes - set(heard))]
+        # A tone of the chord that the melody holds already is not struck again.
+        held = {note % 12 for begin, end, note in melody_tones if begin < at < end}
+        wrong += [f"not heard: a tone {tone} of the chord at {at:.2f} s" for tone in sorted(tones - {note % 12 for note in heard} - held)]
     for seconds, note in onsets:
-        at = seconds - start + TOLERANCE
-        number = int(at // step.rung_seconds)
-        if not 0 <= number < len(rungs):
-            continue
-        into = at - number * step.rung_seconds
-        allowed = {(rungs[number] + n) % 12 for t, n in step.notes if step.seconds(t) <= into <= step.seconds(t) + 2 * TOLERANCE}
-        if into >= step.seconds(step.length):
-            keys = rungs[number:number + 2]
-            allowed |= {(key + tone) % 12 for key in keys for tone in cue}
-        current = [tones for t, tones in harmony if step.seconds(t) <= into][-1:]
-        allowed |= {(rungs[number] + tone) % 12 for tones in current for tone in tones}
-        if note % 12 not in allowed:
-            wrong.append(f"note {note} at {seconds - start:.2f} s")
+        near = [entry for entry in expected if belongs(seconds, entry[0])]
+        if not any(note in notes or note % 12 in tones for _, notes, tones in near):
+            wrong.append(f"foreign: note {note} at {seconds:.2f} s")
+    return wrong, worst
+
+
+def restruck(events):
+    """Notes that were struck while they sounded."""
+    sounding, wrong = set(), []
+    for seconds, on, channel, note in events:
+        if on and (channel, note) in sounding:
+            wrong.append(f"struck while it sounds: note {note}")
+        (sounding.add if on else sounding.discard)((channel, note))
     return wrong
+
+
+def check_reached(plan_path, keys_path, count, events_path):
+    _, step = sung_steps(plan_path, keys_path)[0]
+    onsets = [seconds for seconds, on, _, _ in read_events(events_path) if on]
+    return bool(onsets) and onsets[-1] - onsets[0] > step.seconds(LEAD_IN) + count * step.rung_seconds
 
 
 def check_heard(plan_path, keys_path, count, events_path):
     _, step = sung_steps(plan_path, keys_path)[0]
-    rungs = [rung["midi"] for rung in step.rungs[:count + 1]]
-    expected = [(k * step.rung_seconds + step.seconds(at), rungs[k] + n) for k in range(min(count, len(rungs))) for at, n in step.notes]
-    onsets = [(seconds, note) for seconds, on, _, note in read_events(events_path) if on]
-    starts = [seconds for seconds, note in onsets if note == expected[0][1]]
+    count = min(count, len(step.rungs))
+    expected = struck(step, placements_for(plan_path), count)
+    melody_tones = [
+        (k * step.rung_seconds + step.seconds(at), k * step.rung_seconds + step.seconds(end), rung["midi"] + note + 12 * octave)
+        for k, rung in enumerate(step.rungs[:count])
+        for (at, note), end in zip(step.notes, [at for at, _ in step.notes[1:]] + [step.length])
+        for octave in set(placements_for(plan_path).values())]
+    events = read_events(events_path)
+    onsets = [(seconds, note) for seconds, on, _, note in events if on]
+    first = next(notes for _, notes, _ in expected if notes)
+    starts = [seconds for seconds, note in onsets if note in first]
     if not starts:
-        print(f"note {expected[0][1]} was never heard")
+        print(f"none of the notes {sorted(first)} was heard")
         return False
-    (missing, worst), start = min(((missing_from(start, expected, onsets), start) for start in starts), key=lambda tried: (len(tried[0][0]), tried[0][1]))
-    extra = foreign(step, rungs, start, [o for o in onsets if o[0] < start + count * step.rung_seconds - 2 * TOLERANCE])
-    if missing or extra:
-        print("\n".join([f"not heard: {entry}" for entry in missing] + [f"foreign: {entry}" for entry in extra]))
+    until = count * step.rung_seconds - 2 * TOLERANCE
+    tried = [compare(expected, melody_tones, [(seconds - start, note) for seconds, note in onsets if seconds - start < until]) for start in starts]
+    wrong, worst = min(tried, key=lambda result: (len(result[0]), result[1]))
+    wrong += restruck(events)
+    if wrong:
+        print("\n".join(wrong))
         return False
-    print(f"{len(expected)} notes of {step.exercise['id']} in {count} keys, worst error {worst * 1000:.1f} ms")
+    melody_count = sum(len(notes) for _, notes, _ in expected)
+    chord_count = sum(bool(tones) for _, _, tones in expected)
+    print(f"{melody_count} melody notes and {chord_count} chords of {step.exercise['id']} in {count} keys, melody at worst {worst * 1000:.1f} ms off")
     return True
 
 
@@ -220,10 +278,27 @@ def check_hanging(events_path):
     return not sounding and count > 0
 
 
-def check_ends(events_path, since):
-    ends = [seconds for seconds, on, _, _ in read_events(events_path) if not on and seconds >= since]
-    print(f"{(ends[-1] - since) * 1000:.1f} ms" if ends else "nothing was ended afterwards")
-    return bool(ends)
+def check_silenced(events_path, since):
+    with open(events_path, encoding="utf-8", errors="replace") as file:
+        lines = [fields for fields in map(str.split, file) if len(fields) == 5 and float(fields[0]) >= since]
+    found, ended, wanted = 0, 0, [["64", "0"], ["123", "0"], ["120", "0"]]
+    for seconds, event, _, number, value in lines:
+        if event == "event_post_cc" and [number, value] == wanted[found]:
+            found += 1
+            if found == len(wanted):
+                print(f"{(float(seconds) - since) * 1000:.1f} ms")
+                return ended > 0
+        ended += event == "event_post_noteoff"
+    print("the silence never came: " + (" ".join(" ".join(fields[1:]) for fields in lines[:6]) or "nothing at all was sent"))
+    return False
+
+
+def check_mark(review_path, raw, part, kind):
+    with open(review_path, encoding="utf-8") as file:
+        marks = json.load(file)["marks"]
+    found = [mark for mark in marks if (mark["raw"], mark["part"], mark["kind"]) == (raw, part, kind)]
+    print("\n".join(f"{mark['part']} {mark['kind']} in {mark['key']}, pitches {mark['pitches']}" for mark in found) or f"marks: {marks}")
+    return len(found) == 1 and bool(found[0]["key"]) and bool(found[0]["pitches"])
 
 
 def main(command, *args):
@@ -234,12 +309,16 @@ def main(command, *args):
         return True
     if command == "heard":
         return check_heard(args[0], args[1], int(args[2]), args[3])
+    if command == "reached":
+        return check_reached(args[0], args[1], int(args[2]), args[3])
+    if command == "mark":
+        return check_mark(*args)
     if command == "hanging":
         return check_hanging(*args)
     if command == "sounds":
         return bool(sounding_at_end(*args)[0])
-    if command == "ends":
-        return check_ends(args[0], float(args[1]))
+    if command == "silenced":
+        return check_silenced(args[0], float(args[1]))
     sys.exit(__doc__)
 
 

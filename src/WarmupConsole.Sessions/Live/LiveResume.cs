@@ -79,7 +79,7 @@ internal static class LiveResume
         while (!known.ContainsKey(key))
         {
             int nearest = known.Keys.MinBy(other => Math.Abs(other - key));
-            LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down };
+            LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down, StepSemitones = 1 };
             Rung added = LadderEdit.OneMoreKey(step.Exercise, parts, towards, [known[nearest]], 0).Added;
             known[added.Tonic.Midi] = added;
         }

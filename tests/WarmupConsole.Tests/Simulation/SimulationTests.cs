@@ -8,7 +8,7 @@ namespace WarmupConsole.Tests.Simulation;
 /// </summary>
 public class SimulationTests
 {
-    private const int Usual = 2_000;
+    private const int Usual = 300;
 
     [Fact]
     public void Whatever_is_pressed_and_whatever_fails_no_law_is_broken()

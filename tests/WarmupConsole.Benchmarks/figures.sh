@@ -1,0 +1,30 @@
+#!/usr/bin/env bash
+# All figures of docs/performance.md as Markdown, in about five minutes on a quiet machine:
+#   tests/WarmupConsole.Benchmarks/figures.sh [--no-publish]
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/../.."
+export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1 MSBUILDDISABLENODEREUSE=1 DOTNET_CLI_USE_MSBUILD_SERVER=0
+builds="artifacts/figures"
+
+publish() { # FOLDER OPTIONS...
+    local folder="$1"
+    shift
+    dotnet publish src/WarmupConsole.App -c Release -o "$builds/$folder" -v q "$@" >&2
+}
+
+if [ "${1:-}" != --no-publish ]; then
+    linker=()
+    command -v clang >/dev/null || linker=(-p:CppCompilerAndLinker=gcc)
+    rm -rf "$builds"
+    publish native "${linker[@]}"
+    publish ready-to-run --use-current-runtime --self-contained -p:PublishReadyToRun=true -p:PublishAot=false
+    publish framework --no-self-contained -p:PublishAot=false
+    dotnet build tests/WarmupConsole.Benchmarks -c Release -v q >&2
+fi
+
+printf '%s, .NET %s\n' "$(uname -srm)" "$(dotnet --version)"
+grep -m1 'model name' /proc/cpuinfo || true
+python3 tests/WarmupConsole.Benchmarks/figures.py \
+    "native code=$builds/native" "ready to run, self-contained=$builds/ready-to-run" "framework-dependent=$builds/framework"
+printf '\n'
+dotnet tests/WarmupConsole.Benchmarks/bin/Release/net10.0/WarmupConsole.Benchmarks.dll
