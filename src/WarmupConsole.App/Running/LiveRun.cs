@@ -10,7 +10,7 @@ internal sealed class LiveRun
 {
     private readonly IPlayer _player;
     private readonly RunLog _log;
-    private volatile bool _soundWasLost;
+    private volatile bool _portWasLost;
     private int _isClosed;
 
     /// <param name="start">The session and its first effects.</param>
@@ -47,16 +47,16 @@ internal sealed class LiveRun
         Host.Show(status => status with { Port = report.Sentence });
         if (report.Kind is PlayerReportKind.PortLost or PlayerReportKind.PlayerEnded)
         {
-            _soundWasLost = true;
+            _portWasLost = report.Kind == PlayerReportKind.PortLost;
             Host.Post(new LiveInput.Trouble(report.Sentence));
         }
         else if (report.Kind != PlayerReportKind.PortOpened)
         {
             Host.Post(new LiveInput.LogTrouble(report.Sentence));
         }
-        else if (_soundWasLost)
+        else if (_portWasLost)
         {
-            _soundWasLost = false;
+            _portWasLost = false;
             Host.Post(new LiveInput.News(report.Sentence));
         }
     }
