@@ -26,12 +26,14 @@ internal static class AppTexts
     internal const string JsonAbout = "Print JSON for other programs.";
     internal const string PortsAbout = "List the MIDI ports and what would be played on.";
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
+    internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
+    internal const string PortFromOption = "chosen with --port";
     internal const string ReviewAbout = "What the last warm-up showed: steps, marks, and a table of marked and sung pitches.";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
     internal const string NextAbout = "Write the next plan: it answers the last session's marks and changes some exercises for variety.";
     internal const string DateAbout = "The day of the plan, as 2027-02-23. Default: a week after the last plan.";
-    internal const string CheckAbout = "Check a plan: order, vowels, ranges, keys, length. Exit code 1 when there are errors.";
+    internal const string CheckAbout = "Check a plan: order, vowels, ranges, keys, length, variety; each remark with its place in the file. Exit code 1 when there are errors.";
     internal const string KeysAbout = "Every key of a plan: who sings, who rests, and how long it takes.";
     internal const string PlayerAbout = "The piano's own process; the console starts it.";
 
@@ -43,9 +45,12 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";
+
+    internal static string PortFromSettings(string path) => $"remembered in {path}; --use '' forgets it";
 
     internal static string Punctual(OnsetFigures onsets) => string.Create(
         CultureInfo.InvariantCulture,
@@ -73,6 +78,60 @@ internal static class AppTexts
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 
     internal static string PlanWritten(string path) => $"Written to {path}";
+
+    internal static string RuleIsOff(string rule, string because, int remarks) =>
+        $"off ({rule}): {because} ({remarks switch { 0 => "it would find nothing", 1 => "it would say one thing", _ => $"it would say {remarks} things" }})";
+
+    internal static string EarlierUnread(string problem) => $"An earlier plan is left out of the comparison: {problem}";
+
+    internal const string ExerciseAbout = "One exercise instead of a plan, by its id (warmup exercises list).";
+    internal const string StartAbout = "First tonic, such as C4 or Bb3. Default: middle C, or the nearest key that fits.";
+    internal const string ShapeAbout = "up-and-back, up, down, down-and-back or out-from-the-middle.";
+    internal const string LimitAbout = "For whom every key must fit: everyone, any, a part, or a group.";
+    internal const string ReachAbout = "Per cent beyond comfortable towards extreme, 0 to 100.";
+    internal const string ToleranceAbout = "Semitones a part may go beyond before it rests, 0 to 12.";
+    internal const string ByAbout = "Semitones from key to key, 1 to 12.";
+    internal const string MostAbout = "Most keys to the turning point, 1 to 24.";
+    internal const string OctaveAbout = "A part that would rest takes the octave, where it can sing that.";
+    internal const string PlanOrExercise = "Name a plan or an exercise, not both.";
+    internal const string KeysOfExercise = "Options about keys go with --exercise ID; in a plan they stand in its file.";
+    internal const string BoardLegend = "Left: ░ can sing, ▒ comfortable. Right: █ sung in these keys. * an octave away from its own.";
+
+    internal const string ExercisesAbout = "The exercises: the catalogue and the choir's own.";
+    internal const string ExercisesListAbout = "List them, a line each.";
+    internal const string ExercisesFindAbout = "List those that hold all the words in id, title, purposes, instruction or what to listen for.";
+    internal const string ExercisesShowAbout = "Everything about one exercise, with what it asks of the voice.";
+    internal const string ExerciseIdAbout = "The exercise's id.";
+    internal const string WordsAbout = "Words to look for.";
+    internal const string StageAbout = "Only of this stage: body, breathing, humming, lip-trill, slide, sung or settling.";
+    internal const string PurposeAbout = "Only for this purpose, such as tuning.third, or a whole family, such as tuning.";
+    internal const string NoExercises = "No exercise is like that. Ask for fewer words, or list all (warmup exercises list).";
+
+    internal static string NoSuchExercise(string id, IReadOnlyList<string> near) => near.Count == 0
+        ? $"There is no exercise '{id}'. List them with: warmup exercises list"
+        : $"There is no exercise '{id}'. Did you mean {string.Join(" or ", near)}?";
+
+    internal static string NotOneOf(string name, string value, IEnumerable<string> allowed) =>
+        $"'{value}' is no {name}: write one of {string.Join(", ", allowed)}.";
+
+    internal const string NeedAbout = "What to work on, until when (needs.yaml); the next plan weighs it.";
+    internal const string NeedAddAbout = "Add a need: a pitch, a region or a purpose.";
+    internal const string NeedListAbout = "List the needs with their numbers.";
+    internal const string NeedDoneAbout = "Mark a need done, by its number.";
+    internal const string NeedPartAbout = "A part, a group or everyone. Default: everyone.";
+    internal const string NeedPitchAbout = "A sounding pitch, such as F#5.";
+    internal const string NeedRegionAbout = "A range of sounding pitches, such as C5-F5.";
+    internal const string NeedPurposeAbout = "What exercises should train, such as tuning.third.";
+    internal const string NeedPieceAbout = "The piece it comes from.";
+    internal const string NeedBarsAbout = "Its bars, as text, such as 12-15.";
+    internal const string NeedUntilAbout = "The last day on which it matters, as 2027-05-22.";
+    internal const string NeedNumberAbout = "Its number in the list.";
+    internal const string NeedAllAbout = "Also those that are done or past their day.";
+    internal const string NoNeeds = "Nothing is needed. Add something with: warmup need add --part alto --pitch E4";
+
+    internal static string NeedKept(int number, string words) => $"{number}. {words}";
+
+    internal static string NeedDone(string words) => $"Done: {words}";
 
     private static string Milliseconds(long nanoseconds) => (nanoseconds / 1e6).ToString("0.000", CultureInfo.InvariantCulture);
 }

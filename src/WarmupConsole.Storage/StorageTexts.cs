@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage;
@@ -19,6 +20,7 @@ public static class StorageTexts
     public const string NoSuchFile = "there is no such file; check the path";
     public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
     public const string TempoOrder = "the tempo must be named so that from <= default <= to";
+    public const string VoiceForEveryone = "a line for everyone is the pattern of the exercise itself; name parts or groups here";
     public const string NameNotText = "a name must be a single word, not a list or further names";
 
     public static string Unreadable(string reason) => $"it cannot be read: {reason}";
@@ -70,6 +72,9 @@ public static class StorageTexts
 
     public static string PatternMissing(string stage) => $"a {stage} exercise needs a pattern to sing";
 
+    public static string VoiceTooLong(Beats voice, Beats pattern) =>
+        $"with its offset this voice lasts {voice} beats and the pattern {pattern}; shorten it, or give the pattern rests at its end";
+
     public static string PhasesMissing(string stage) => $"a {stage} exercise needs phases";
 
     public static string NotForStage(string name, string stage) => $"'{name}' has no meaning in a {stage} exercise; leave it out";
@@ -87,6 +92,19 @@ public static class StorageTexts
     public static string RoundsWhenSung(string id) => $"'rounds' is for body and breathing exercises, and '{id}' is sung; use keys and most";
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
+
+    public const string NeedOfOneKind = "a need names exactly one of pitch, region and purpose";
+    public const string NeedsNotLast = "the need cannot be added, because the list 'needs' is not the last thing in the file or is written in one line; add it by hand, or move the list to the end";
+
+    public static string NoSuchNeed(int number, int count) => count == 0
+        ? "there are no needs yet; add one first (warmup need add)"
+        : $"there is no need {number}; the numbers go from 1 to {count} (warmup need list)";
+
+    public static string NeedIsDone(int number) => $"need {number} is done already";
+
+    public const string BareWithSteps = "a bare rehearsal has no warm-up, so it has no steps; leave out 'bare' or the steps";
+
+    public static string UnknownRule(string name, IReadOnlyList<string> candidates) => $"the check has no rule '{Short(name)}'; {Offer(candidates)}";
 
     private static string Offer(IReadOnlyList<string> names) => names.Count == 1
         ? $"did you mean '{names[0]}'?"

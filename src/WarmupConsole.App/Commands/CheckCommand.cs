@@ -1,7 +1,6 @@
 using System.CommandLine;
 using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
-using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Commands;
@@ -13,24 +12,33 @@ internal static class CheckCommand
     {
         Argument<string?> plan = Options.Plan();
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("check", AppTexts.CheckAbout);
         command.Add(plan);
         command.Add(choir);
+        command.Add(json);
         command.SetAction(parsed => Check(
             Content.Load(composition, parsed.GetValue(plan), parsed.GetValue(choir)),
+            parsed.GetValue(json),
             parsed.InvocationConfiguration));
         return command;
     }
 
-    private static int Check(FileRead<Content> read, InvocationConfiguration surroundings)
+    private static int Check(FileRead<Content> read, bool asJson, InvocationConfiguration surroundings)
     {
         if (!read.IsGood)
         {
             return Problems.Print(read.Problems, surroundings.Error);
         }
 
-        IReadOnlyList<PlanRemark> remarks = PlanCheck.Check(read.Value.Warmup);
-        surroundings.Output.Write(CheckText.Write(read.Value.Warmup, remarks));
-        return remarks.Any(remark => remark.Severity == PlanSeverity.Error) ? ExitCodes.Findings : ExitCodes.Ok;
+        EarlierPlans earlier = EarlierPlans.Before(read.Value.Folder, read.Value.Plan);
+        foreach (FileProblem problem in earlier.Problems)
+        {
+            surroundings.Error.WriteLine(AppTexts.EarlierUnread(problem.Headline));
+        }
+
+        CheckedPlan plan = new(read.Value, earlier.Plans);
+        surroundings.Output.Write(asJson ? CheckReport.From(plan).ToJson() + "\n" : CheckText.Write(plan));
+        return plan.Errors > 0 ? ExitCodes.Findings : ExitCodes.Ok;
     }
 }

@@ -33,6 +33,8 @@ internal static class CommandLine
         root.Add(PlanCommand.Create(composition));
         root.Add(CheckCommand.Create(composition));
         root.Add(KeysCommand.Create(composition));
+        root.Add(NeedCommand.Create(composition));
+        root.Add(ExercisesCommand.Create(composition));
         root.Add(PlayerCommand.Create());
         return root;
     }

@@ -5,6 +5,7 @@ using WarmupConsole.App.Running;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Storage.Folders;
+using WarmupConsole.Storage.Needs;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Commands;
@@ -55,7 +56,13 @@ internal static class PlanCommand
             return Problems.Print(last.Problems, surroundings.Error);
         }
 
-        NextPlanInput input = Input(composition, read.Value, last.Value, date);
+        FileRead<NeedsBook> needs = NeedsBook.Open(folder);
+        if (!needs.IsGood)
+        {
+            return Problems.Print(needs.Problems, surroundings.Error);
+        }
+
+        NextPlanInput input = Input(composition, read.Value, last.Value, date) with { Needs = needs.Value.Needs };
         return Write(NextPlan.From(input), folder.PlanPathFor(input.Date), surroundings);
     }
 

@@ -1,31 +1,50 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Reports;
 
-/// <summary>The remarks on a plan, a line each, errors first.</summary>
+/// <summary>The check of a plan for a director to read: a line for each remark with its place, errors first, then what each part sings.</summary>
 internal static class CheckText
 {
-    internal static string Write(Warmup warmup, IReadOnlyList<PlanRemark> remarks)
+    internal static string Write(CheckedPlan plan)
     {
         StringBuilder text = new();
-        foreach (PlanRemark remark in remarks)
+        foreach (PlanRemark remark in plan.Remarks.Open)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{Word(remark.Severity)} ({remark.Rule}){Place(warmup, remark)}: {remark.Sentence}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Head(plan, remark)}: {CheckedPlan.Word(remark.Severity)} ({remark.Rule}): {Printable.Line(remark.Sentence)}\n");
         }
 
-        int errors = remarks.Count(remark => remark.Severity == PlanSeverity.Error);
-        return text.Append(CultureInfo.InvariantCulture, $"{Minutes.Of(warmup.Planned)} planned of {warmup.Plan.Minutes}:00; errors: {errors}, other remarks: {remarks.Count - errors}.\n").ToString();
+        foreach (RuleOff off in plan.Warmup.Plan.Off)
+        {
+            text.Append(Printable.Line(AppTexts.RuleIsOff(off.Rule, off.Because, plan.Remarks.Off.Count(remark => remark.Rule == off.Rule)))).Append('\n');
+        }
+
+        Ranges(text, plan.Warmup);
+        int errors = plan.Errors;
+        return text.Append(CultureInfo.InvariantCulture, $"{Minutes.Of(plan.Warmup.Planned)} planned of {plan.Warmup.Plan.Minutes}:00; errors: {errors}, warnings: {plan.Count(PlanSeverity.Warning)}, hints: {plan.Count(PlanSeverity.Hint)}.\n").ToString();
     }
 
-    private static string Place(Warmup warmup, PlanRemark remark) =>
-        remark.Step is { } step ? $" step {step + 1}, {warmup.Steps[step].Exercise.Title}" : "";
-
-    private static string Word(PlanSeverity severity) => severity switch
+    /// <summary>Nothing is written of a plan in which nobody sings.</summary>
+    private static void Ranges(StringBuilder text, Warmup warmup)
     {
-        PlanSeverity.Error => "error",
-        PlanSeverity.Warning => "warning",
-        _ => "hint",
-    };
+        if (warmup.Steps.All(step => step.Ladder.Rungs.Count == 0))
+        {
+            return;
+        }
+
+        text.Append(CultureInfo.InvariantCulture, $"{"",-16} {"sings",-10} {"comfortable",-12} extreme\n");
+        foreach (PartCoverage part in PartCoverage.Of(warmup))
+        {
+            string reached = part.Reached?.ToString() ?? "rests";
+            text.Append(CultureInfo.InvariantCulture, $"{Printable.Line(part.Part.Name),-16} {reached,-10} {part.Part.Range.Comfortable,-12} {part.Part.Range.Extreme}\n");
+        }
+    }
+
+    private static string Head(CheckedPlan plan, PlanRemark remark)
+    {
+        YamlPlace place = plan.Place(remark);
+        return string.Create(CultureInfo.InvariantCulture, $"{Printable.Line(plan.Path)}:{place.Line}:{place.Column}");
+    }
 }

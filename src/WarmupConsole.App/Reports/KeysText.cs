@@ -5,9 +5,10 @@ using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.App.Reports;
 
-/// <summary>Every key of a plan for a musician to read.</summary>
+/// <summary>Every key of a plan for a musician to read: who sings, who rests, what is to be announced, and the range board.</summary>
 internal static class KeysText
 {
+    /// <summary>All steps with their times, and the time they take together.</summary>
     internal static string Write(Warmup warmup)
     {
         StringBuilder text = new();
@@ -17,14 +18,25 @@ internal static class KeysText
             Keys(text, step);
         }
 
-        return text.Append(CultureInfo.InvariantCulture, $"Together {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
+        return Board(text, warmup).Append(CultureInfo.InvariantCulture, $"Together {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
+    }
+
+    /// <summary>The keys of one exercise alone.</summary>
+    internal static string WriteOne(Warmup warmup)
+    {
+        WarmupStep step = warmup.Steps[0];
+        StringBuilder text = new();
+        text.Append(CultureInfo.InvariantCulture, $"{step.Exercise.Title}: keys {step.Ladder.Rungs.Count}, announcements {step.Ladder.Announcements.Count}, {Minutes.Of(step.Planned)}\n");
+        Keys(text, step);
+        return Board(text, warmup).ToString().TrimEnd('\n');
     }
 
     private static void Keys(StringBuilder text, WarmupStep step)
     {
-        foreach (Rung rung in step.Ladder.Rungs)
+        foreach ((int index, Rung rung) in step.Ladder.Rungs.Index())
         {
-            text.Append(CultureInfo.InvariantCulture, $"   {rung.Tonic,-4} {string.Join("  ", rung.Parts.Select(Part))}\n");
+            string ahead = LadderAnnouncement.Ahead(step.Ladder.Rungs, index) is { } announcement ? $"  > {announcement.Sentence}" : "";
+            text.Append(CultureInfo.InvariantCulture, $"   {rung.Tonic,-4} {string.Join("  ", rung.Parts.Select(Part))}{ahead}\n");
         }
 
         foreach (string reason in step.Ladder.Reasons)
@@ -33,5 +45,14 @@ internal static class KeysText
         }
     }
 
-    private static string Part(RungPart part) => part.Sings ? $"{part.Part.Name} {part.Span}" : $"({part.Part.Name} rests)";
+    /// <summary>Where nobody sings there is nothing to draw.</summary>
+    private static StringBuilder Board(StringBuilder text, Warmup warmup) =>
+        warmup.Steps.Any(step => step.Ladder.Rungs.Count > 0) ? text.Append(RangeBoardText.Write(PartCoverage.Of(warmup))) : text;
+
+    private static string Part(RungPart part) => (part.Sings, part.OctaveShift) switch
+    {
+        (false, _) => $"({part.Part.Name} rests)",
+        (true, 0) => $"{part.Part.Name} {part.Span}",
+        _ => $"{part.Part.Name} {part.Span}*",
+    };
 }

@@ -4,6 +4,9 @@ namespace WarmupConsole.App.Reports;
 
 /// <summary>The JSON shapes of all reports, generated at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(CheckReport))]
+[JsonSerializable(typeof(ExercisesReport))]
 [JsonSerializable(typeof(KeysReport))]
+[JsonSerializable(typeof(NeedsReport))]
 [JsonSerializable(typeof(ReviewReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

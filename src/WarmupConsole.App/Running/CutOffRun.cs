@@ -36,14 +36,15 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
         return AppTexts.CutOff(Facts.StepIndex + 1, step.Exercise.Title, key);
     }
 
-    private static string KeyName(WarmupStep step, int midi) =>
-        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {rung.Tonic.Name}" : "";
-
-    private static CutOffRun? Rebuild(string path, SessionLog log, RunStarted start)
+    /// <summary>Null when the log tells of no run to go on with.</summary>
+    internal static CutOffRun? Rebuild(string path, SessionLog log, RunStarted start)
     {
         SessionFacts facts = SessionFacts.Fold(log.Records.Select(record => record.Event));
         return facts is { HasBegun: true, HasEnded: false } && LoggedContent.Read(start) is { Plan: { } plan } content && facts.StepIndex < plan.Steps.Count
             ? new(path, WarmupBuilder.Build(content.Choir, plan, content.Exercises), facts, SessionReview.From(log.Records, content.Choir, content.Exercises).Spent)
             : null;
     }
+
+    private static string KeyName(WarmupStep step, int midi) =>
+        step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {rung.Tonic.Name}" : "";
 }

@@ -10,6 +10,7 @@ internal sealed class LiveRun
 {
     private readonly IPlayer _player;
     private readonly RunLog _log;
+    private volatile bool _soundWasLost;
     private int _isClosed;
 
     /// <param name="start">The session and its first effects.</param>
@@ -23,9 +24,10 @@ internal sealed class LiveRun
         Host = new(start, clock, player, log.Record);
         Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
         player.Reported += OnReport;
-        log.Thread.MarksFlushed += id => Host.Post(new LiveInput.MarksFlushed(id));
+        log.Thread.MarksFlushed += facts => Host.Post(new LiveInput.MarksFlushed(facts));
         log.Thread.Failed += OnLogFailed;
         player.Open(port);
+        player.Silence(start.Session.Generation); // what sounded when the machine before went down sounds there still
     }
 
     internal SessionHost Host { get; }
@@ -45,11 +47,17 @@ internal sealed class LiveRun
         Host.Show(status => status with { Port = report.Sentence });
         if (report.Kind is PlayerReportKind.PortLost or PlayerReportKind.PlayerEnded)
         {
+            _soundWasLost = true;
             Host.Post(new LiveInput.Trouble(report.Sentence));
         }
         else if (report.Kind != PlayerReportKind.PortOpened)
         {
             Host.Post(new LiveInput.LogTrouble(report.Sentence));
+        }
+        else if (_soundWasLost)
+        {
+            _soundWasLost = false;
+            Host.Post(new LiveInput.News(report.Sentence));
         }
     }
 

@@ -17,4 +17,10 @@ internal static class Ports
             _ => PortChoice.Named(name),
         };
     }
+
+    /// <summary>Keeps the choice for this machine; an empty name forgets it. Null, or why it could not be kept.</summary>
+    internal static string? Remember(Composition composition, string name) =>
+        composition.Settings.WriteSettings(new(name.Length == 0 ? null : PortNames.WithoutNumbers(name))) is { } trouble
+            ? AppTexts.NotSaved(composition.Settings.SettingsPath, trouble)
+            : null;
 }

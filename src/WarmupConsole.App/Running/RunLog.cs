@@ -23,9 +23,13 @@ internal sealed class RunLog : IDisposable
     /// <param name="wall">Stamps the records.</param>
     /// <param name="clock">Measures them.</param>
     internal RunLog(OpenedLog opened, RunStarted? start, TimeProvider wall, IMonotonicClock clock)
+        : this(opened.File?.Writer ?? new SessionLogWriter(new RefusedLogFile(opened.Sentence), LogPosition.New), start, wall, clock) =>
+        _file = opened.File;
+
+    /// <summary>The same on any writer: tests bring a file that fails.</summary>
+    internal RunLog(SessionLogWriter writer, RunStarted? start, TimeProvider wall, IMonotonicClock clock)
     {
-        (_file, _start, _wall, _clock) = (opened.File, start, wall, clock);
-        _writer = _file?.Writer ?? new SessionLogWriter(new RefusedLogFile(opened.Sentence), LogPosition.New);
+        (_writer, _start, _wall, _clock) = (writer, start, wall, clock);
         Thread = new(_writer, wall);
     }
 

@@ -14,6 +14,9 @@ namespace WarmupConsole.App.Running;
 /// </summary>
 internal sealed class SessionHost : ILiveConsole
 {
+    // Longer than any machine is too busy: it slept, and nothing sounded meanwhile.
+    private static readonly TimeSpan Sleep = TimeSpan.FromSeconds(5);
+
     private readonly ConcurrentQueue<(LiveInput Input, Moment At)> _inputs = new();
     private readonly IMonotonicClock _clock;
     private readonly IPlayer _player;
@@ -61,6 +64,7 @@ internal sealed class SessionHost : ILiveConsole
     internal Moment? Step()
     {
         LiveSession before = _session;
+        HoldAfterSleep();
         while (_inputs.TryDequeue(out (LiveInput Input, Moment At) next))
         {
             Handle(next.Input, next.At);
@@ -77,6 +81,15 @@ internal sealed class SessionHost : ILiveConsole
         }
 
         return Earliest(_player.Pump(_clock.Now), _session.NextWake);
+    }
+
+    /// <summary>What was due while the machine slept was not sung: the music is held where it stood.</summary>
+    private void HoldAfterSleep()
+    {
+        if (_session.NextWake is { } due && _clock.Now - due > Sleep)
+        {
+            Handle(new LiveInput.Trouble(AppTexts.Slept), new(due.Nanoseconds - 1));
+        }
     }
 
     private void Handle(LiveInput input, Moment at)

@@ -17,8 +17,11 @@ public static class PlayerProcess
     public static int Run(Stream input, Stream output, Func<PortChoice, PortOpening> openPort, IWaiter waiter)
     {
         Rehearse();
-        PlayerLoop loop = new(new PlayerEngine(openPort), waiter, input, output);
+        PlayerEngine engine = new(openPort);
+        PlayerLoop loop = new(engine, waiter, input, output);
         using Timer force = new(_ => Environment.Exit(Failed));
+        using PortWatcher watcher = new(() => engine.Watched, new PortLookout().Names, loop.See);
+        watcher.Start();
         using Timer watch = new(_ => EndIfStuck(loop), null, Rounds, Rounds);
         loop.InputEnded += () => EndSoon(force);
         using SignalHandlers handlers = new(() =>

@@ -17,13 +17,15 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
     private readonly NoteQueue _waiting = new();
     private readonly SoundingNotes _sounding = new();
     private readonly OnsetErrors _errors = new();
-    private IMidiPort _port = new NullPort();
-    private bool _portFailed;
+    private readonly PianoPort _port = new(openPort);
     private Timeline? _timeline;
     private long _generation;
 
     /// <summary>When <see cref="RunDue"/> has something to do; null when nothing waits.</summary>
     public Moment? NextDue => _timeline is { } timeline && FirstTick is { } tick ? timeline.TimeAt(new(tick)) : null;
+
+    /// <summary>What a <see cref="PortWatcher"/> is to look for; may be read by any thread.</summary>
+    public PortWatch? Watched => _port.Watched;
 
     public OnsetFigures Onsets => _errors.Figures();
 
@@ -59,31 +61,22 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
             }
         }
 
-        return TakeLoss();
+        return _port.TakeLoss();
     }
+
+    /// <summary>Lets a port go or opens it again, as the watcher saw.</summary>
+    /// <returns>A report when something changed.</returns>
+    public Frame? Take(PortSight sight) => _port.Take(sight);
 
     /// <summary>Silences and closes the port.</summary>
     /// <returns>Null, or a sentence about what could not be finished.</returns>
     public string? End()
     {
         SilenceAll();
-        IMidiPort port = _port;
-        _port = new NullPort();
-        return port.Close();
+        return _port.Close();
     }
 
-    private Frame Open(PortChoice choice)
-    {
-        string? trouble = End();
-        PortOpening opening = openPort(choice);
-        _port = opening.Port;
-        _portFailed = false;
-
-        // The first message also makes the way to the device ready, before a note depends on it.
-        Send(MidiMessage.Program(MidiConstants.PianoChannel, MidiConstants.GrandPiano));
-        string sentence = trouble is null ? opening.Sentence : $"{trouble} {opening.Sentence}";
-        return TakeLoss() ?? (opening.AsWanted && trouble is null ? new Frame.PortOpened(sentence) : new Frame.PortFailed(sentence));
-    }
+    private Frame Open(PortChoice choice) => _port.Open(choice, End());
 
     private Frame? Use(Frame.SetTimeline frame)
     {
@@ -105,7 +98,7 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
         _generation = Math.Max(_generation, generation);
         SilenceAll();
         _waiting.Forget(_generation);
-        return TakeLoss() ?? new Frame.Silenced(generation, now);
+        return _port.TakeLoss() ?? new Frame.Silenced(generation, now);
     }
 
     private void SilenceAll()
@@ -114,14 +107,14 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
         {
             if (_sounding.Holds(pitch))
             {
-                Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, pitch));
+                _port.Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, pitch));
             }
         }
 
         _sounding.Clear();
         foreach (MidiMessage message in Panic.Messages)
         {
-            Send(message);
+            _port.Send(message);
         }
     }
 
@@ -129,7 +122,7 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
     {
         if (_sounding.End(out byte pitch))
         {
-            Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, pitch));
+            _port.Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, pitch));
         }
     }
 
@@ -144,10 +137,10 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
 
         if (_sounding.Holds(note.Pitch))
         {
-            Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, note.Pitch));
+            _port.Send(MidiMessage.NoteOff(MidiConstants.PianoChannel, note.Pitch));
         }
 
-        Send(MidiMessage.NoteOn(MidiConstants.PianoChannel, note.Pitch, note.Velocity));
+        _port.Send(MidiMessage.NoteOn(MidiConstants.PianoChannel, note.Pitch, note.Velocity));
         _sounding.Begin(note.Pitch, note.OffTick);
         _errors.Played(now.Nanoseconds - due.Nanoseconds);
     }
@@ -156,25 +149,5 @@ public sealed class PlayerEngine(Func<PortChoice, PortOpening> openPort)
     {
         long middle = note.OnTick + ((note.OffTick - note.OnTick) / 2);
         return now - due > LatenessAllowed && _timeline?.TimeAt(new(middle)) < now;
-    }
-
-    private void Send(MidiMessage message)
-    {
-        Span<byte> bytes = stackalloc byte[MidiMessage.LongestLength];
-        _portFailed |= !_port.Send(bytes[..message.Encode(bytes)]);
-    }
-
-    private Frame? TakeLoss()
-    {
-        if (!_portFailed)
-        {
-            return null;
-        }
-
-        _portFailed = false;
-        Frame lost = new Frame.PortLost(PortTexts.Lost(_port.Name));
-        _port.Close();
-        _port = new NullPort();
-        return lost;
     }
 }

@@ -1,4 +1,5 @@
 using System.Threading.Channels;
+using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Protocol;
 using WarmupConsole.Midi.Timing;
 
@@ -16,6 +17,7 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
     private readonly Channel<Frame> _inbox = Channel.CreateBounded<Frame>(ProtocolConstants.MostQueuedFrames);
     private readonly FrameReader _reader = new(input);
     private readonly FrameWriter _writer = new(output);
+    private PortSight? _sight;
     private volatile bool _stopped;
     private bool _hostGone;
     private bool _greeted;
@@ -35,6 +37,7 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
             while (!_stopped)
             {
                 HandleFrames();
+                FollowPort();
                 PlayOnce();
             }
         }
@@ -48,6 +51,13 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
     public void Stop()
     {
         _stopped = true;
+        waiter.Wake();
+    }
+
+    /// <summary>What a <see cref="PortWatcher"/> saw; acted on between two notes. From any thread.</summary>
+    public void See(PortSight sight)
+    {
+        Interlocked.Exchange(ref _sight, sight);
         waiter.Wake();
     }
 
@@ -113,6 +123,15 @@ public sealed class PlayerLoop(PlayerEngine engine, IWaiter waiter, Stream input
             waiter.WaitUntil(engine.NextDue);
             Allow(AllowedToSend);
             Report(engine.RunDue(waiter.Now));
+        }
+    }
+
+    private void FollowPort()
+    {
+        if (Interlocked.Exchange(ref _sight, null) is { } sight)
+        {
+            Allow(AllowedToOpen);
+            Report(engine.Take(sight));
         }
     }
 

@@ -12,4 +12,11 @@ public interface IMidiPort
     /// <summary>Sends what is still under way and lets go of the device. May be called again, to no effect.</summary>
     /// <returns>Null, or a sentence about what could not be finished.</returns>
     string? Close();
+
+    /// <summary>Lets go of a device that is gone. What else the port serves, such as a recording, goes on.</summary>
+    void Lose() => Close();
+
+    /// <summary>Tries to reach the device again after <see cref="Lose"/>.</summary>
+    /// <returns>Null when it is not there, or for a port that never comes back.</returns>
+    PortOpening? Return() => null;
 }

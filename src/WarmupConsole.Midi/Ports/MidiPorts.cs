@@ -8,7 +8,8 @@ public static class MidiPorts
     {
         if (!RtMidiLibrary.IsPresent)
         {
-            return new([], PortTexts.NoLibrary);
+            IReadOnlyList<string> devices = new RawDevices().Names();
+            return new(devices, devices.Count == 0 ? PortTexts.NoLibrary : null);
         }
 
         using QuietStandardError quiet = new();
@@ -25,7 +26,10 @@ public static class MidiPorts
         return new(names, names.Count == 0 ? PortTexts.NoneFound : null);
     }
 
-    /// <summary>Opens a port; there is always one to send to afterwards, if only one that swallows everything.</summary>
+    /// <summary>
+    /// Opens a port; there is always one to send to afterwards, if only one that swallows everything. One that is not there, or is
+    /// lost later, can be opened again.
+    /// </summary>
     public static PortOpening Open(PortChoice choice)
     {
         if (choice.Kind == PortChoiceKind.None)
@@ -33,8 +37,14 @@ public static class MidiPorts
             return new(new NullPort(), true, PortTexts.NothingWanted);
         }
 
-        return RtMidiLibrary.IsPresent ? OpenFound(choice) : Nothing(choice, PortTexts.NoLibrary);
+        PortOpening opening = OpenOnce(choice);
+        opening = opening with { Watch = opening.Watch ?? new(choice, null) };
+        return opening with { Port = new ReturningPort(opening, OpenOnce) };
     }
+
+    private static PortOpening OpenOnce(PortChoice choice) => RawDevices.IsPath(choice) || !RtMidiLibrary.IsPresent
+        ? new RawDevices().Open(choice)
+        : OpenFound(choice);
 
     // Each API in turn: the library itself does not go from one that fails to the next.
     private static PortOpening OpenFound(PortChoice choice)
@@ -48,7 +58,7 @@ public static class MidiPorts
                 List<string> names = output.Names();
                 if (PortNames.Find(names, choice) is >= 0 and int index)
                 {
-                    return Open(output, index, PortNames.WithoutNumbers(names[index]));
+                    return Open(choice, output, index, names[index]);
                 }
 
                 output.Close();
@@ -59,11 +69,12 @@ public static class MidiPorts
         return Nothing(choice, choice.Kind == PortChoiceKind.Named ? PortTexts.NotFound(choice.Name, seen) : PortTexts.NoneFound);
     }
 
-    private static PortOpening Open(RtMidiOut output, int index, string name)
+    private static PortOpening Open(PortChoice choice, RtMidiOut output, int index, string device)
     {
+        string name = PortNames.WithoutNumbers(device);
         if (output.Open(index))
         {
-            return new(new RtMidiPort(output, name), true, PortTexts.Playing(name));
+            return new(new RtMidiPort(output, name), true, PortTexts.Playing(name)) { Watch = new(choice, device) };
         }
 
         output.Close();

@@ -11,9 +11,17 @@ public static partial class PortNames
     /// <summary>The name without ALSA's "client:port" numbers at its end, which change when a cable is put in again.</summary>
     public static string WithoutNumbers(string name) => Numbers().Replace(name, "");
 
-    /// <summary>The index of the port to open, or −1.</summary>
+    /// <summary>The index of the port to open, or −1: the one with exactly the name wanted before one that only contains it.</summary>
     public static int Find(IReadOnlyList<string> names, PortChoice choice)
     {
+        for (int i = 0; i < names.Count; i++)
+        {
+            if (choice.Kind == PortChoiceKind.Named && WithoutNumbers(names[i]) == WithoutNumbers(choice.Name))
+            {
+                return i;
+            }
+        }
+
         for (int i = 0; i < names.Count; i++)
         {
             if (Matches(names[i], choice))
@@ -25,9 +33,11 @@ public static partial class PortNames
         return -1;
     }
 
+    internal static bool IsLoopback(string name) => name.Contains(Loopback, StringComparison.OrdinalIgnoreCase);
+
     private static bool Matches(string name, PortChoice choice) => choice.Kind switch
     {
-        PortChoiceKind.First => !name.Contains(Loopback, StringComparison.OrdinalIgnoreCase),
+        PortChoiceKind.First => !IsLoopback(name),
         PortChoiceKind.Named => WithoutNumbers(name).Contains(WithoutNumbers(choice.Name), StringComparison.OrdinalIgnoreCase),
         _ => false,
     };

@@ -4,4 +4,8 @@ namespace WarmupConsole.Midi.Ports;
 /// <param name="Port">The port wanted, or one that swallows everything when it could not be opened.</param>
 /// <param name="AsWanted">False when the wish could not be met.</param>
 /// <param name="Sentence">What sounds now; when nothing does, why and what to do.</param>
-public sealed record PortOpening(IMidiPort Port, bool AsWanted, string Sentence);
+public sealed record PortOpening(IMidiPort Port, bool AsWanted, string Sentence)
+{
+    /// <summary>What is to be watched, since it may vanish or appear; null when nothing is.</summary>
+    public PortWatch? Watch { get; init; }
+}

@@ -11,6 +11,13 @@ internal static class PortTexts
     internal const string NoLibrary =
         "Nothing sounds: the MIDI library RtMidi 5 or later is not installed (Debian, Ubuntu: apt install librtmidi6; macOS: brew install rtmidi; Windows: rtmidi.dll beside the program).";
 
+    internal const string LoopbackRemark = " (leads back into this machine, to no instrument)";
+    internal const string FirstFound = "the first instrument found; choose another with --use NAME";
+
+    internal static string WouldUse(string name, string why) => $"A warm-up would play on {name}: {why}.";
+
+    internal static string SameName(string name) => $"Several ports are named {name}: the first is used, and they cannot be told apart. If it is the wrong one, disconnect the other.";
+
     internal static string Playing(string name) => $"Playing on {name}.";
 
     internal static string NotFound(string wanted, IReadOnlyList<string> names) => names.Count == 0
@@ -19,7 +26,11 @@ internal static class PortTexts
 
     internal static string NotOpened(string name) => $"Nothing sounds: the port {name} is there but could not be opened. Another program may hold it: close that, then start again.";
 
-    internal static string Lost(string name) => $"The port {name} was lost. Check cable and power, then start again.";
+    internal static string Lost(string name) => $"The port {name} was lost: check cable and power. The music waits; the port is opened again as soon as it is there.";
+
+    internal static string Back(string name) => $"The port {name} is back. Space leads in to the same key again.";
+
+    internal static string NoDevice(string path) => $"Nothing sounds: the device file {path} is not there, or nothing is behind it. Connect and switch on the piano.";
 
     internal static string RecordingExists(string path) => $"The recording {path} is there already and is not overwritten. Choose another name.";
 

@@ -2,10 +2,11 @@ using WarmupConsole.Midi.Timing;
 
 namespace WarmupConsole.Midi.Ports;
 
-/// <summary>Keeps every message and its moment.</summary>
+/// <summary>Keeps every message and its moment until it is closed.</summary>
 public sealed class RecordingPort(IMonotonicClock clock) : IMidiPort
 {
     private readonly List<TimedMessage> _sent = [];
+    private bool _isClosed;
 
     public string Name => PortTexts.Recording;
 
@@ -13,9 +14,17 @@ public sealed class RecordingPort(IMonotonicClock clock) : IMidiPort
 
     public bool Send(ReadOnlySpan<byte> message)
     {
-        _sent.Add(new(clock.Now, message.ToArray()));
-        return true;
+        if (!_isClosed)
+        {
+            _sent.Add(new(clock.Now, message.ToArray()));
+        }
+
+        return !_isClosed;
     }
 
-    public string? Close() => null;
+    public string? Close()
+    {
+        _isClosed = true;
+        return null;
+    }
 }

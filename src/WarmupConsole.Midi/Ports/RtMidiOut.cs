@@ -10,7 +10,17 @@ internal sealed unsafe class RtMidiOut
 
     private RtMidiNative.Device* _device;
 
-    private RtMidiOut(RtMidiNative.Device* device) => _device = device;
+    private readonly int _api;
+    private readonly int _deathsBefore = JackServer.Deaths;
+
+    private RtMidiOut(RtMidiNative.Device* device, int api)
+    {
+        _device = device;
+        _api = api;
+    }
+
+    // Sending to a dead server blocks in the end, and closing a client of it ends the process.
+    private bool IsDead => _device is null || (_api == JackServer.Api && JackServer.Deaths != _deathsBefore);
 
     /// <summary>The APIs that the library was built with (ALSA, JACK, CoreMIDI, WinMM ...), in its order.</summary>
     internal static int[] Apis()
@@ -31,7 +41,7 @@ internal sealed unsafe class RtMidiOut
 
         if (device->Pointer is not null && device->Ok != 0)
         {
-            return new(device);
+            return new(device, api);
         }
 
         if (device->Pointer is not null)
@@ -63,7 +73,7 @@ internal sealed unsafe class RtMidiOut
 
     internal bool Send(ReadOnlySpan<byte> message)
     {
-        if (_device is null)
+        if (IsDead)
         {
             return false;
         }
@@ -78,12 +88,13 @@ internal sealed unsafe class RtMidiOut
     /// <summary>Closes before freeing: over JACK only closing sends what still waits.</summary>
     internal void Close()
     {
-        if (_device is not null)
+        if (!IsDead)
         {
             RtMidiNative.rtmidi_close_port(_device);
             RtMidiNative.rtmidi_out_free(_device);
-            _device = null;
         }
+
+        _device = null;
     }
 
     private string NameOf(uint port)

@@ -1,6 +1,6 @@
 namespace WarmupConsole.Midi.Ports;
 
-/// <summary>Sends to two ports. It is lost when the first is; both are always served.</summary>
+/// <summary>Sends to two ports. It is lost, and returns, when the first does; both are always served.</summary>
 public sealed class TeePort(IMidiPort first, IMidiPort second) : IMidiPort
 {
     public string Name => first.Name;
@@ -18,4 +18,8 @@ public sealed class TeePort(IMidiPort first, IMidiPort second) : IMidiPort
         string? ofSecond = second.Close();
         return ofFirst is null ? ofSecond : ofSecond is null ? ofFirst : $"{ofFirst} {ofSecond}";
     }
+
+    public void Lose() => first.Lose();
+
+    public PortOpening? Return() => first.Return();
 }

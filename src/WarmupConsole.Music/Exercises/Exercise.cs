@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Music.Exercises;
 
@@ -14,8 +15,11 @@ public sealed record Exercise
     /// <summary>The kind of work, which gives its place in a warm-up.</summary>
     public required Stage Stage { get; init; }
 
-    /// <summary>The line to sing, or null for body and breathing.</summary>
+    /// <summary>The line to sing, or null for body and breathing. It lasts as long as one repetition does.</summary>
     public Pattern? Pattern { get; init; }
+
+    /// <summary>Lines of their own for some parts; everyone else sings <see cref="Pattern"/>. Usually empty, and never longer than the pattern.</summary>
+    public IReadOnlyList<VoiceLine> Voices { get; init; } = [];
 
     /// <summary>The scale that its degrees refer to.</summary>
     public Mode Mode { get; init; } = Mode.Major;
@@ -55,4 +59,10 @@ public sealed record Exercise
 
     /// <summary>True when it is led through keys (it has a pattern), false when it runs in counted phases.</summary>
     public bool IsSung => Pattern is not null;
+
+    /// <summary>All lines, that of everyone else first; none for body and breathing.</summary>
+    public IEnumerable<Pattern> Lines => Pattern is null ? [] : Voices.Select(voice => voice.Placed).Prepend(Pattern);
+
+    /// <summary>What a part sings, with the rest before a later entry: the first line that names it, or the pattern.</summary>
+    public Pattern? PatternFor(Part part) => Voices.FirstOrDefault(voice => voice.IsFor(part))?.Placed ?? Pattern;
 }

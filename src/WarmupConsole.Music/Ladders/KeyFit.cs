@@ -11,6 +11,8 @@ internal sealed class KeyFit
     /// <summary>Signatures run to seven accidentals; a plan's own spelling beyond that is respelled.</summary>
     private const int MostAccidentals = 7;
 
+    private const int Octave = 12;
+
     private readonly Mode _mode;
     private readonly PartKeys[] _parts;
 
@@ -18,13 +20,14 @@ internal sealed class KeyFit
     {
         (_mode, Spec) = (exercise.Mode, spec);
         Demands = ExerciseDemands.Of(pattern, exercise.Mode);
-        _parts = [.. parts.Select(part => PartKeys.Of(part, Demands, spec))];
+        _parts = [.. parts.Select(part => PartKeys.Of(part, exercise.Voices.Count == 0 ? Demands : DemandsOn(exercise, part), spec))];
         Limiting = [.. _parts.Where(keys => Limits(keys.Part))];
         Common = Limiting.Aggregate(new KeyWindow(int.MinValue, int.MaxValue), (window, keys) => window.And(keys.Allowed));
     }
 
     internal LadderSpec Spec { get; }
 
+    /// <summary>Of the line that everyone sings who has none of their own.</summary>
     internal ExerciseDemands Demands { get; }
 
     /// <summary>The parts that the limit speaks of; empty when it names none.</summary>
@@ -66,19 +69,20 @@ internal sealed class KeyFit
     internal Rung Rung(int midi) => Rung(midi, static (keys, tonic) => keys.Singing.Contains(tonic));
 
     /// <summary>One repetition in a key the director asked for: when all would rest, whoever can sing it at all does.</summary>
-    internal Rung InsistedRung(int midi) => Array.Exists(_parts, keys => keys.Singing.Contains(midi))
-        ? Rung(midi)
+    internal Rung InsistedRung(int midi) => Rung(midi) is var usual && usual.Parts.Any(part => part.Sings)
+        ? usual
         : Rung(midi, static (keys, tonic) => keys.Extreme.Contains(tonic));
 
-    /// <summary>The parts that sing in a rung and could not sing at all in another key.</summary>
-    internal List<Part> BeyondExtreme(Rung singing, int midi) =>
-        [.. _parts.Where((keys, index) => singing.Parts[index].Sings && !keys.Extreme.Contains(midi)).Select(keys => keys.Part)];
+    /// <summary>The parts that sing in a rung and rest in another one because they could not sing it at all.</summary>
+    internal List<Part> BeyondExtreme(Rung singing, Rung next) =>
+        [.. _parts.Where((keys, index) => singing.Parts[index].Sings && !next.Parts[index].Sings && !keys.Extreme.Contains(next.Tonic.Midi)).Select(keys => keys.Part)];
 
     /// <summary>Lowest and highest note of a part in a key.</summary>
-    internal PitchRange Span(Part part, Pitch tonic)
+    internal PitchRange Span(Part part, Pitch tonic, int octaveShift = 0)
     {
-        Pitch placed = tonic.Octaves(part.PlacementOctaves);
-        return new(placed.Transpose(Demands.Low), placed.Transpose(Demands.High));
+        Pitch placed = tonic.Octaves(part.PlacementOctaves + octaveShift);
+        ExerciseDemands demands = Array.Find(_parts, keys => keys.Part.Id == part.Id).Demands;
+        return new(placed.Transpose(demands.Low), placed.Transpose(demands.High));
     }
 
     private Rung Rung(int midi, Func<PartKeys, int, bool> sings)
@@ -87,10 +91,22 @@ internal sealed class KeyFit
         RungPart[] parts = new RungPart[_parts.Length];
         for (int i = 0; i < parts.Length; i++)
         {
-            parts[i] = new(_parts[i].Part, sings(_parts[i], midi), Span(_parts[i].Part, tonic));
+            PartKeys keys = _parts[i];
+            bool isIn = sings(keys, midi);
+            int shift = isIn || !Spec.TakesOctave ? 0 : Shift(keys, midi);
+            parts[i] = new(keys.Part, isIn || shift != 0, Span(keys.Part, tonic, shift)) { OctaveShift = shift };
         }
 
         return new(tonic, _mode, parts);
+    }
+
+    private static ExerciseDemands DemandsOn(Exercise exercise, Part part) => ExerciseDemands.Of(exercise.PatternFor(part)!, exercise.Mode);
+
+    /// <summary>The octave in which a part that is out of its range can sing a key; 0 when neither serves.</summary>
+    private static int Shift(PartKeys keys, int midi)
+    {
+        int shift = midi > keys.Singing.High ? -1 : 1;
+        return keys.Singing.Contains(midi + (Octave * shift)) ? shift : 0;
     }
 
     private bool Limits(Part part) =>

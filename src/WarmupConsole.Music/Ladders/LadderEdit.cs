@@ -6,7 +6,7 @@ namespace WarmupConsole.Music.Ladders;
 /// <summary>Live changes to a ladder, as new ladders. What has been sung, and the present rung, never change.</summary>
 public static class LadderEdit
 {
-    /// <summary>After the present rung, back by semitones to the first key; at the first key the ladder ends.</summary>
+    /// <summary>After the present rung, back to the first key; at the first key the ladder ends.</summary>
     /// <param name="rungs">The ladder.</param>
     /// <param name="index">The present rung.</param>
     public static IReadOnlyList<Rung> TurnRound(IReadOnlyList<Rung> rungs, int index)
@@ -18,7 +18,8 @@ public static class LadderEdit
 
     /// <summary>
     /// One key further. While the turning point is ahead or sounding it moves one key on, and the way back follows as before;
-    /// on the way back, or at the end of a ladder that does not come back, one key is added at the end.
+    /// on the way back, or at the end of a ladder that does not come back, one key is added at the end. A ladder out from the
+    /// middle goes on at its end, on the side whose turn it is.
     /// </summary>
     /// <param name="exercise">The exercise; it is sung.</param>
     /// <param name="parts">The parts of the choir, as the ladder was built with.</param>
@@ -30,19 +31,26 @@ public static class LadderEdit
     {
         KeyFit fit = new(exercise, exercise.Pattern ?? throw new ArgumentException("Only sung exercises have keys.", nameof(exercise)), parts, spec);
         int direction = LadderBuilder.Direction(spec.Shape);
+        bool spreads = spec.Shape == LadderShape.OutFromTheMiddle;
         int turn = TurningPoint(rungs, direction);
-        bool turnAhead = turn >= index;
+        bool turnAhead = turn >= index && !spreads;
         int from = turnAhead ? turn : rungs.Count - 1;
-        int key = rungs[from].Tonic.Midi + (turnAhead ? direction : -direction);
-        Rung added = fit.InsistedRung(key);
+        Rung added = fit.InsistedRung(spreads ? NextOutward(rungs, spec.StepSemitones) : rungs[from].Tonic.Midi + ((turnAhead ? direction : -direction) * spec.StepSemitones));
         List<Rung> longer = [.. rungs.Take(from + 1), added];
         if (turnAhead && (LadderBuilder.ComesBack(spec.Shape) || turn < rungs.Count - 1))
         {
             AddWayBack(longer);
         }
 
-        List<Part> beyond = fit.BeyondExtreme(rungs[from], key);
-        return new(longer, added, beyond, LadderReasons.BeyondExtreme(fit, beyond, key));
+        List<Part> beyond = fit.BeyondExtreme(rungs[from], added);
+        return new(longer, added, beyond, LadderReasons.BeyondExtreme(fit, beyond, added.Tonic.Midi));
+    }
+
+    /// <summary>Beyond the top, or, when the top was the last key, beyond the bottom.</summary>
+    private static int NextOutward(IReadOnlyList<Rung> rungs, int step)
+    {
+        (int low, int high) = (rungs.Min(rung => rung.Tonic.Midi), rungs.Max(rung => rung.Tonic.Midi));
+        return rungs[^1].Tonic.Midi == high && low < high ? low - step : high + step;
     }
 
     /// <summary>Where a ladder is furthest from its start in its direction; the last such rung.</summary>
@@ -57,7 +65,7 @@ public static class LadderEdit
         return turn;
     }
 
-    /// <summary>From the last rung by semitones to the first key, in the keys that the ladder has been through; nothing is built anew.</summary>
+    /// <summary>From the last rung to the first key, in the keys between them that the ladder has been through; nothing is built anew.</summary>
     internal static void AddWayBack(List<Rung> rungs)
     {
         int first = rungs[0].Tonic.Midi;

@@ -17,8 +17,11 @@ internal static class LadderReasons
     }
 
     internal static string Stop(KeyFit fit, int last, int next) => fit.Fits(next)
-        ? string.Create(CultureInfo.InvariantCulture, $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.")
+        ? CutShort(fit, last)
         : $"Stops at {fit.Tonic(last).Name}: in {fit.Tonic(next).Name} {Need(fit, Blocker(fit, next), next)}.";
+
+    internal static string CutShort(KeyFit fit, int last) =>
+        $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.";
 
     internal static string NoKey(KeyFit fit, IReadOnlyList<Part> parts)
     {
@@ -29,7 +32,7 @@ internal static class LadderReasons
         }
 
         PartKeys narrow = fit.Limiting.MinBy(keys => keys.Allowed.High - keys.Allowed.Low);
-        return narrow.Allowed.Count == 0 ? TooWide(fit, narrow) : NoCommonKey(fit);
+        return narrow.Allowed.Count == 0 ? TooWide(narrow) : NoCommonKey(fit);
     }
 
     internal static string Two(KeyFit fit, TwoLadders two)
@@ -45,9 +48,9 @@ internal static class LadderReasons
         return string.Join(' ', parts.Select(part => $"In {tonic.Name} {Need(fit.Span(part, tonic), part, part.Range.Extreme, Extreme)}: they would rest."));
     }
 
-    private static string TooWide(KeyFit fit, PartKeys narrow)
+    private static string TooWide(PartKeys narrow)
     {
-        int span = fit.Demands.SpanSemitones;
+        int span = narrow.Demands.SpanSemitones;
         int allowed = span + narrow.Allowed.High - narrow.Allowed.Low;
         return string.Create(CultureInfo.InvariantCulture, $"No key fits {PartPlural.Of(narrow.Part)}: the pattern spans {span} semitones, and {allowed} are allowed to them.");
     }

@@ -25,6 +25,12 @@ public sealed record LadderSpec
     /// <summary>Semitones a part keeps singing beyond its own allowed range (never past its extreme) before it rests; 0–12.</summary>
     public int ToleranceSemitones { get; init; } = 2;
 
-    /// <summary>Most keys on the way from the start to the turning point, or null for as many as fit; 1–24.</summary>
+    /// <summary>Semitones from one key to the next; 1–12, a semitone by common practice.</summary>
+    public int StepSemitones { get; init; } = 1;
+
+    /// <summary>True when a part that would rest takes the pattern an octave lower or higher instead, where it can sing that.</summary>
+    public bool TakesOctave { get; init; }
+
+    /// <summary>Most keys on the way from the start to the turning point (out from the middle: of both sides together), or null for as many as fit; 1–24.</summary>
     public int? MostKeys { get; init; }
 }

@@ -5,10 +5,11 @@ namespace WarmupConsole.Music.Ladders;
 
 /// <summary>In which keys one part can sing a pattern, under what a plan allows.</summary>
 /// <param name="Part">The part.</param>
+/// <param name="Demands">What its line asks of it.</param>
 /// <param name="Allowed">Inside comfortable widened by the reach.</param>
 /// <param name="Singing">Allowed widened by the tolerance, but never past extreme: outside it the part rests.</param>
 /// <param name="Extreme">Inside extreme.</param>
-internal readonly record struct PartKeys(Part Part, KeyWindow Allowed, KeyWindow Singing, KeyWindow Extreme)
+internal readonly record struct PartKeys(Part Part, ExerciseDemands Demands, KeyWindow Allowed, KeyWindow Singing, KeyWindow Extreme)
 {
     /// <summary>
     /// Reach widens comfortable towards extreme at each end by its share of the distance, rounded down to whole semitones:
@@ -23,6 +24,7 @@ internal readonly record struct PartKeys(Part Part, KeyWindow Allowed, KeyWindow
         int tolerance = spec.ToleranceSemitones;
         return new(
             part,
+            demands,
             Window(low, high),
             Window(Math.Max(lowest, low - tolerance), Math.Min(highest, high + tolerance)),
             Window(lowest, highest));

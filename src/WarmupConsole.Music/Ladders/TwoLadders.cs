@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Pitches;
+
 namespace WarmupConsole.Music.Ladders;
 
 /// <summary>A choir divided in two where few keys fit everyone: the lower voices from a lower key first, then the higher ones.</summary>
@@ -15,6 +17,14 @@ internal sealed record TwoLadders(IReadOnlyList<PartKeys> Lower, KeyWindow Lower
             ? new(lower, lowerKeys, higher, higherKeys)
             : null;
     }
+
+    /// <summary>As it is told to others, with the tonics spelled: the low voices from their lowest key, the high ones from middle C or near it.</summary>
+    internal LadderOffer Spelled(KeyFit fit) => new(
+        Half(fit, Lower, LowerKeys, LowerKeys.Low),
+        Half(fit, Higher, HigherKeys, HigherKeys.Nearest(Pitch.MiddleC.Midi)));
+
+    private static LadderHalf Half(KeyFit fit, IReadOnlyList<PartKeys> parts, KeyWindow keys, int start) =>
+        new([.. parts.Select(part => part.Part)], fit.Tonic(keys.Low), fit.Tonic(keys.High), fit.Tonic(start));
 
     private static KeyWindow Common(PartKeys[] parts) => parts.Select(keys => keys.Allowed).Aggregate((a, b) => a.And(b));
 }

@@ -25,14 +25,25 @@ public static class Accompaniment
             return [];
         }
 
-        List<ScoreNote> melody = [.. Melody(exercise, pattern, rung)];
+        List<ScoreNote> melody = [.. Lines(exercise, pattern, rung).SelectMany(line => Melody(exercise, line, rung))];
+        melody = exercise.Voices.Count == 0 ? melody : SharedKeys.Restruck(melody);
         IEnumerable<ScoreNote> chords = Chords(exercise, pattern, rung).Select(tone => UnderMelody(tone, melody)).Where(tone => tone.Length > Beats.Zero);
         return [.. melody.Concat(chords).OrderBy(note => note.Start)];
     }
 
-    private static IEnumerable<ScoreNote> Melody(Exercise exercise, Pattern pattern, Rung rung)
+    /// <summary>What those who sing do sing, and in which octaves; when all rest, the pattern as written.</summary>
+    private static IEnumerable<(Pattern Pattern, int[] Octaves)> Lines(Exercise exercise, Pattern pattern, Rung rung)
     {
-        int[] placements = Placements(rung);
+        ILookup<VoiceLine?, int> placements = rung.Parts.Where(part => part.Sings)
+            .ToLookup(part => exercise.Voices.FirstOrDefault(voice => voice.IsFor(part.Part)), part => part.Octaves);
+        return placements.Count == 0
+            ? [(pattern, [0])]
+            : placements.Select(line => (line.Key?.Placed ?? pattern, line.Distinct().ToArray()));
+    }
+
+    private static IEnumerable<ScoreNote> Melody(Exercise exercise, (Pattern Pattern, int[] Octaves) line, Rung rung)
+    {
+        (Pattern pattern, int[] placements) = line;
         Beats start = Beats.Zero;
         foreach (PatternNote note in pattern.Notes)
         {
@@ -49,13 +60,6 @@ public static class Accompaniment
 
             start += note.Length;
         }
-    }
-
-    /// <summary>The octaves of those who sing; when all rest, the pattern as written.</summary>
-    private static int[] Placements(Rung rung)
-    {
-        int[] placements = [.. rung.Parts.Where(part => part.Sings).Select(part => part.Part.PlacementOctaves).Distinct()];
-        return placements.Length == 0 ? [0] : placements;
     }
 
     private static IEnumerable<ScoreNote> Chords(Exercise exercise, Pattern pattern, Rung rung)

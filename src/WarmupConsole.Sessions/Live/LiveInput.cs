@@ -24,11 +24,14 @@ public abstract record LiveInput
     /// <summary>The newest mark belongs one rung earlier.</summary>
     public sealed record MoveMarkBack : LiveInput;
 
-    /// <summary>The log holds these marks safely.</summary>
-    public sealed record MarksFlushed(int UpToId) : LiveInput;
+    /// <summary>The log holds safely so many of the facts about marks that this run has recorded.</summary>
+    public sealed record MarksFlushed(int Facts) : LiveInput;
 
     /// <summary>Something outside went wrong; music stops and the director is told.</summary>
     public sealed record Trouble(string Sentence) : LiveInput;
+
+    /// <summary>Something outside is well again; the director is told.</summary>
+    public sealed record News(string Sentence) : LiveInput;
 
     /// <summary>The session log cannot be written; the director is told and the music goes on.</summary>
     public sealed record LogTrouble(string Sentence) : LiveInput;

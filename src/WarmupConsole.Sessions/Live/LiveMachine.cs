@@ -91,11 +91,14 @@ public static class LiveMachine
                 new LiveMarks(turn).MoveBack();
                 break;
             case LiveInput.MarksFlushed flushed:
-                new LiveMarks(turn).Flushed(flushed.UpToId);
+                new LiveMarks(turn).Flushed(flushed.Facts);
                 break;
             case LiveInput.Trouble trouble:
                 states.Fire(LiveAction.Silence);
                 turn.Tell(trouble.Sentence, trouble: true);
+                break;
+            case LiveInput.News news:
+                turn.Tell(news.Sentence);
                 break;
             case LiveInput.LogTrouble trouble:
                 turn.Tell(trouble.Sentence, trouble: true);

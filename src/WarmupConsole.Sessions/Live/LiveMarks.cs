@@ -11,17 +11,16 @@ internal sealed class LiveMarks(LiveTurn turn)
     public void Keep(string raw, MarkAnchor anchor)
     {
         MarkContent content = MarkGrammar.Parse(raw, Session.Warmup.Choir);
-        LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false);
-        turn.Session = Session with { Marks = [.. Session.Marks, mark], NextMarkId = mark.Id + 1 };
-        turn.Record(Made(mark));
+        LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
+        Record(Made(mark), [.. Session.Marks, mark]);
+        turn.Session = Session with { NextMarkId = mark.Id + 1 };
     }
 
     public void Undo()
     {
         if (Newest() is { } mark)
         {
-            turn.Session = Session with { Marks = [.. Session.Marks.SkipLast(1)] };
-            turn.Record(new MarkUndone(mark.Id));
+            Record(new MarkUndone(mark.Id), [.. Session.Marks.SkipLast(1)]);
         }
     }
 
@@ -40,13 +39,14 @@ internal sealed class LiveMarks(LiveTurn turn)
 
         MarkAnchor anchor = AnchorAt(Session, mark.Anchor with { Rung = mark.Anchor.Rung - 1 });
         string echo = MarkWords.Echo(mark.Content, anchor, Session.Warmup.Choir);
-        turn.Session = Session with { Marks = [.. Session.Marks.SkipLast(1), mark with { Anchor = anchor, Echo = echo, IsFlushed = false }] };
-        turn.Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung));
+        LiveMark moved = mark with { Anchor = anchor, Echo = echo, IsFlushed = false, Fact = Session.MarkFacts + 1 };
+        Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung), [.. Session.Marks.SkipLast(1), moved]);
     }
 
-    public void Flushed(int upToId) => turn.Session = Session with
+    /// <summary>A mark is confirmed as it is now: by its newest fact.</summary>
+    public void Flushed(int facts) => turn.Session = Session with
     {
-        Marks = [.. Session.Marks.Select(mark => mark.Id <= upToId ? mark with { IsFlushed = true } : mark)],
+        Marks = [.. Session.Marks.Select(mark => mark.Fact <= facts ? mark with { IsFlushed = true } : mark)],
     };
 
     /// <summary>The anchor with the tonic of its rung: of the ladder as it is in the present step, as planned in any other.</summary>
@@ -56,6 +56,12 @@ internal sealed class LiveMarks(LiveTurn turn)
             : anchor.Step < session.Warmup.Steps.Count ? session.Warmup.Steps[anchor.Step].Ladder.Rungs
             : [];
         return anchor with { Tonic = anchor.Rung < rungs.Count ? rungs[anchor.Rung].Tonic : null };
+    }
+
+    private void Record(SessionEvent fact, IReadOnlyList<LiveMark> marks)
+    {
+        turn.Session = Session with { Marks = marks, MarkFacts = Session.MarkFacts + 1 };
+        turn.Record(fact);
     }
 
     private LiveMark? Newest()

@@ -20,6 +20,11 @@ internal static class LiveResume
 
         turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
+        if (facts is { HasBegun: true, MilliBpm: 0 })
+        {
+            turn.RecordTimeline(new(turn.Session.Tempo, Beats.Zero, turn.Now));
+        }
+
         if (turn.Session.Hold != Hold.None)
         {
             turn.Record(new HoldChanged(HoldText.Write(turn.Session.Hold)));
@@ -39,7 +44,7 @@ internal static class LiveResume
             Hold = inKeys ? Hold.Paused : Hold.None,
             Rungs = rungs,
             RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Count - 1)),
-            Tempo = Tempo.Clamp(facts.MilliBpm),
+            Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }
@@ -74,7 +79,7 @@ internal static class LiveResume
         while (!known.ContainsKey(key))
         {
             int nearest = known.Keys.MinBy(other => Math.Abs(other - key));
-            LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down };
+            LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down, StepSemitones = 1 };
             Rung added = LadderEdit.OneMoreKey(step.Exercise, parts, towards, [known[nearest]], 0).Added;
             known[added.Tonic.Midi] = added;
         }

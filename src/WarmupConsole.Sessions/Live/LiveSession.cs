@@ -71,6 +71,9 @@ public sealed record LiveSession
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
 
+    /// <summary>How many facts about marks (made, moved, taken back) this run has recorded: the log confirms them by this number.</summary>
+    public int MarkFacts { get; init; }
+
     /// <summary>What the director was last told; null once an action acted.</summary>
     public Notice? Notice { get; init; }
 

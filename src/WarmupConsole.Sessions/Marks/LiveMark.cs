@@ -6,4 +6,8 @@ namespace WarmupConsole.Sessions.Marks;
 /// <param name="Anchor">What it refers to.</param>
 /// <param name="Echo">The mark in words, for the screen: "altos flat in E".</param>
 /// <param name="IsFlushed">True once the log holds it safely on disk.</param>
-public sealed record LiveMark(int Id, MarkContent Content, MarkAnchor Anchor, string Echo, bool IsFlushed);
+public sealed record LiveMark(int Id, MarkContent Content, MarkAnchor Anchor, string Echo, bool IsFlushed)
+{
+    /// <summary>Its newest fact (made or moved), counted among all facts about marks that this run has recorded; 0 when an earlier run did.</summary>
+    public int Fact { get; init; }
+}

@@ -15,6 +15,12 @@ public sealed record Plan
     /// <summary>True to go on by itself after each breath; false to wait for the director at every key.</summary>
     public bool Rolling { get; init; } = true;
 
-    /// <summary>In the order they are led; empty for an open session.</summary>
+    /// <summary>Rules of the check that are switched off for this plan.</summary>
+    public IReadOnlyList<RuleOff> Off { get; init; } = [];
+
+    /// <summary>Set when there is no warm-up, on purpose; then there are no steps.</summary>
+    public BareRehearsal? Bare { get; init; }
+
+    /// <summary>In the order they are led; empty for an open session and a bare rehearsal.</summary>
     public required IReadOnlyList<PlanStep> Steps { get; init; }
 }

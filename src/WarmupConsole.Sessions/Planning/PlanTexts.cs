@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 
@@ -8,6 +9,12 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>Every sentence that the check of a plan can say: what, why, what to do. "Common practice" marks a habit of the trade.</summary>
 internal static class PlanTexts
 {
+    internal const string BareNotTold =
+        "The singers are not told. Who knows of it can warm up at home, and nobody sings cold unawares (common practice): tell them, and write told: true.";
+
+    internal const string SameAsLast =
+        "All exercises are those of the last plan. The order is a habit, the exercises may change: exchange one or two (warmup plan next does).";
+
     internal static string SingsBeforeBreath(int step, Exercise exercise) =>
         $"{Step(step, exercise)} sounds before any breathing exercise. By common practice breath comes before sound: put a breathing exercise in front of it.";
 
@@ -42,9 +49,53 @@ internal static class PlanTexts
     internal static string OutOfOrder(int step, Exercise exercise, Exercise before) =>
         $"{Step(step, exercise)} ({StageData.Words(exercise.Stage)}) follows {before.Title} ({StageData.Words(before.Stage)}). The usual order of stages is a habit that singers lean on: move it forward unless you mean it.";
 
+    internal static string LittleOfRange(PartCoverage part) => part.Reached is { } reached
+        ? string.Create(CultureInfo.InvariantCulture, $"{Sentence(PartPlural.Of(part.Part))} sing {reached} and no more: {part.ComfortableSemitones} of the {part.Part.Range.Comfortable.Semitones + 1} semitones of their comfortable {part.Part.Range.Comfortable}. What is never sung is not warm: let a ladder reach further, or begin one lower.")
+        : $"{Sentence(PartPlural.Of(part.Part))} sing in no key of this plan. Give them a ladder of their own, or limit another one to them.";
+
+    internal static string PurposesLeftOut(IEnumerable<string> families) =>
+        $"Nothing here is for {string.Join(", ", families)}. A plan serves most functions of the voice, others another week: exchange an exercise for one that serves them (warmup exercises find).";
+
+    internal static string LongRest(int step, Exercise exercise, Part part, TimeSpan rest) =>
+        $"From {LowerStep(step, exercise)} on {PartPlural.Of(part)} rest for {Clock(rest)} while others sing. Voices cool down: let them take the octave, give them more tolerance, or put something for everyone in between.";
+
+    internal static string ManyAnnouncements(int step, Exercise exercise, IReadOnlyList<LadderAnnouncement> announcements) =>
+        string.Create(CultureInfo.InvariantCulture, $"{Step(step, exercise)} has {announcements.Count} entries and exits to announce; the first: {announcements[0].Sentence} Few are better: change its tolerance, or limit it to one group.");
+
+    internal static string ClosedVowelHigh(int step, Exercise exercise, Part part, Pitch tonic, string note) =>
+        $"{Step(step, exercise)} takes {PartPlural.Of(part)} to {note} in {tonic.Name}, above their comfortable {part.Range.Comfortable.High}. High notes ask for a more open vowel (common practice): let them open it, or choose another exercise for these keys.";
+
+    internal static string NothingSettles(int step, Exercise exercise) =>
+        $"{Step(step, exercise)} goes above the comfortable range, and nothing settles the voices after it. By common practice they come back before the first piece: end with a settling exercise.";
+
+    internal static string TalkLeftOut(IReadOnlyList<int> steps) =>
+        $"No time for talk is planned in step{(steps.Count == 1 ? "" : "s")} {string.Join(", ", steps.Select(step => step + 1))}. Saying what comes takes about 15 seconds, for a new exercise 60: leave 'talk' out, or the minutes will not hold.";
+
+    internal static string AgainstTrend(int step, Exercise exercise, string words) =>
+        $"Up to {LowerStep(step, exercise)}, the peak, the sung steps go {words}. By common practice they go the other way: change their order if nothing speaks for this one.";
+
+    internal static string SameForWeeks(int kept, int steps) =>
+        string.Create(CultureInfo.InvariantCulture, $"{kept} of the {steps} exercises are in each of the last three plans. The order is a habit, the exercises may change: exchange some (warmup plan next does).");
+
+    internal static string ManyNew(IReadOnlyList<string> titles) =>
+        $"{titles.Count} exercises are in no earlier plan: {string.Join(", ", titles)}. By common practice at most one is new in a warm-up: keep the others for the next weeks, or plan 60 seconds of talk for each.";
+
+    internal static string BareWithoutConcert(int weeks) =>
+        $"No concert is near: a rehearsal without a warm-up is for the last {weeks} weeks before one (common practice). Add the concert to choir.yaml, or plan a warm-up.";
+
+    internal static string BareTooOften(int times, int most) =>
+        $"This would be rehearsal {times} without a warm-up before the next concert; by common practice {most} are enough. Plan a warm-up.";
+
+    internal static string BareTooSoon(int days, int least) =>
+        $"The last rehearsal without a warm-up was only {days} days ago; by common practice {least} lie between two. Move it, or plan a warm-up.";
+
     /// <summary>"9:05" for nine minutes and five seconds.</summary>
     internal static string Clock(TimeSpan time) =>
         $"{(int)time.TotalMinutes}:{time.Seconds.ToString("00", CultureInfo.InvariantCulture)}";
+
+    private static string LowerStep(int step, Exercise exercise) => $"step {step + 1} ({exercise.Title})";
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string Step(int step, Exercise exercise) => $"Step {step + 1} ({exercise.Title})";
 }

@@ -6,7 +6,7 @@ using WarmupConsole.Sessions.Events;
 namespace WarmupConsole.Sessions.Review;
 
 /// <summary>Reads a log record by record and keeps what a review needs.</summary>
-internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises)
+internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises, Choir choir)
 {
     private readonly SortedDictionary<int, StepTally> steps = [];
     private readonly List<SungRung> rungs = [];
@@ -31,7 +31,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
         Apply(record);
     }
 
-    internal SessionReview Finish(Choir choir)
+    internal SessionReview Finish()
     {
         MarkedRungs marked = new(choir, rungs, marks);
         return new()
@@ -112,7 +112,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
         isTalk = false;
         Pitch tonic = Pitch.Parse(rung.Tonic);
         exercises.TryGetValue(Tally(rung.Step).ExerciseId, out Exercise? exercise);
-        rungs.Add(new(rung.Step, rung.Rung, tonic, false, RungPitches.Of(rung, tonic, exercise)));
+        rungs.Add(new(rung.Step, rung.Rung, tonic, false, RungPitches.Of(rung, tonic, exercise, choir)));
     }
 
     private void Complete(RungEnded ended)

@@ -30,7 +30,7 @@ public sealed record SessionFacts
     /// <summary>The step's ladder as it is now: MIDI numbers of the tonics.</summary>
     public IReadOnlyList<int> Keys { get; init; } = [];
 
-    /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step.</summary>
+    /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step, and where the log ends before it tells the tempo of a step.</summary>
     public int MilliBpm { get; init; }
 
     /// <summary>What holds the music, if anything does.</summary>
@@ -49,7 +49,15 @@ public sealed record SessionFacts
     public SessionFacts After(SessionEvent happened) => happened switch
     {
         MarkMade or MarkUndone or MarkMoved => AfterMark(happened),
-        StepStarted step => this with { HasBegun = true, StepIndex = step.Step, RungIndex = 0, Keys = step.Keys, Progress = RungProgress.NotBegun },
+        StepStarted step => this with
+        {
+            HasBegun = true,
+            StepIndex = step.Step,
+            RungIndex = 0,
+            Keys = step.Keys,
+            Progress = RungProgress.NotBegun,
+            MilliBpm = 0,
+        },
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },

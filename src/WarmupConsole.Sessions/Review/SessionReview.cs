@@ -52,12 +52,12 @@ public sealed record SessionReview
             throw new ArgumentException("The session log holds no records: there is nothing to review.", nameof(records));
         }
 
-        ReviewFold fold = new(exercises);
+        ReviewFold fold = new(exercises, choir);
         foreach (SessionRecord record in records)
         {
             fold.Add(record);
         }
 
-        return fold.Finish(choir);
+        return fold.Finish();
     }
 }

@@ -48,7 +48,13 @@ internal static class ExerciseReader
     {
         Refuse(fields, common.Stage, "phases", "rounds");
         Mode mode = fields.Choice("mode", ExerciseWords.Modes) ?? Mode.Major;
-        Pattern? pattern = ReadPattern(fields, common.Stage, mode);
+        YamlNode? line = fields.Optional("pattern");
+        if (line is null)
+        {
+            fields.Problems.Add(fields.Place, StorageTexts.PatternMissing(StageData.Words(common.Stage)));
+        }
+
+        Pattern? pattern = PatternReader.Read(fields, line, mode);
         IReadOnlyList<HarmonyChord> harmony = fields.Optional("harmony") is { } node
             ? MusicField.Read(fields, node, "harmony", text => HarmonyText.Parse(text, pattern?.Length))?.Value ?? []
             : [];
@@ -56,25 +62,11 @@ internal static class ExerciseReader
         {
             Mode = mode,
             Pattern = pattern,
+            Voices = VoicesReader.Read(fields, mode, pattern),
             Harmony = harmony,
             Dynamics = Dynamics(fields),
             Articulation = fields.Choice("articulation", ExerciseWords.Articulations) ?? Articulation.Legato,
         };
-    }
-
-    private static Pattern? ReadPattern(MapReader fields, Stage stage, Mode mode)
-    {
-        YamlNode? syllables = fields.Optional("syllables");
-        if (fields.Optional("pattern") is not { } node)
-        {
-            fields.Problems.Add(fields.Place, StorageTexts.PatternMissing(StageData.Words(stage)));
-            return null;
-        }
-
-        Pattern? pattern = MusicField.Read(fields, node, "pattern", text => PatternText.Parse(text, mode))?.Value;
-        return pattern is null || syllables is null
-            ? pattern
-            : MusicField.Read(fields, syllables, "syllables", text => SyllableText.Apply(pattern, text))?.Value ?? pattern;
     }
 
     private static TempoRange ReadTempo(MapReader fields)

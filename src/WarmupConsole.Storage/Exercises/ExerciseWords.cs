@@ -11,6 +11,8 @@ internal static class ExerciseWords
     internal static readonly Limits Phases = new(1, 20, "phases");
     internal static readonly Limits Counts = new(1, 60, "counts");
     internal static readonly Limits Dynamics = new(1, 8, "loudness words");
+    internal static readonly Limits Voices = new(1, 8, "voices");
+    internal static readonly Limits VoiceParts = new(1, 16, "parts");
     internal static readonly Limits Purposes = new(0, 12, "purposes");
 
     /// <summary>Breath holds are short (docs: cautions).</summary>

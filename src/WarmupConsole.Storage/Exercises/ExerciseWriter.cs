@@ -47,9 +47,22 @@ internal static class ExerciseWriter
         Line(text, "mode", ModeData.Id(exercise.Mode));
         Line(text, "pattern", YamlLine.Quote(PatternText.Write(pattern)));
         Optional(text, "syllables", SyllableText.Write(pattern));
+        Voices(text, exercise.Voices);
         Optional(text, "harmony", HarmonyText.Write(exercise.Harmony));
         Line(text, "dynamics", YamlLine.List(exercise.Dynamics));
         Line(text, "articulation", ExerciseWords.Articulations.Name(exercise.Articulation));
+    }
+
+    private static void Voices(StringBuilder text, IReadOnlyList<VoiceLine> voices)
+    {
+        text.Append(voices.Count == 0 ? "" : "    voices:\n");
+        foreach (VoiceLine voice in voices)
+        {
+            string syllables = SyllableText.Write(voice.Pattern);
+            text.Append(CultureInfo.InvariantCulture, $"      - {{parts: {YamlLine.List(voice.Parts)}, pattern: {YamlLine.Quote(PatternText.Write(voice.Pattern))}");
+            text.Append(syllables.Length == 0 ? "" : $", syllables: {YamlLine.Quote(syllables)}");
+            text.Append(voice.Offset == Beats.Zero ? "" : $", offset: {BeatsText.Write(voice.Offset)}").Append("}\n");
+        }
     }
 
     private static void Phases(StringBuilder text, Exercise exercise)

@@ -9,7 +9,7 @@ internal static class PhaseReader
 {
     internal static Exercise Read(MapReader fields, Exercise common)
     {
-        ExerciseReader.Refuse(fields, common.Stage, "mode", "pattern", "syllables", "harmony", "dynamics", "articulation");
+        ExerciseReader.Refuse(fields, common.Stage, "mode", "pattern", "syllables", "voices", "harmony", "dynamics", "articulation");
         if (fields.Optional("phases") is null)
         {
             fields.Problems.Add(fields.Place, StorageTexts.PhasesMissing(StageData.Words(common.Stage)));

@@ -18,13 +18,16 @@ public static class PlanFile
         }
 
         MapReader reader = opened.Value;
+        BareRehearsal? bare = PlanHeadReader.Bare(reader);
         Plan plan = new()
         {
             Date = reader.Date("date"),
             Title = reader.Text("title", ""),
             Minutes = reader.Whole("minutes", PlanWords.Minutes) ?? 15,
             Rolling = reader.Choice("advance", PlanWords.Advance) ?? true,
-            Steps = [.. Steps(reader, new(context, reader.Problems))],
+            Off = PlanHeadReader.Off(reader),
+            Bare = bare,
+            Steps = bare is not null ? [] : [.. Steps(reader, new(context, reader.Problems))],
         };
         reader.Finish();
         return reader.Problems.Finish(plan);

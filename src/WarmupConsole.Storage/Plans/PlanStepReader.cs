@@ -40,6 +40,8 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             Limit = Limit(keys),
             ReachPercent = keys.Whole("reach", PlanWords.Reach) ?? 0,
             ToleranceSemitones = keys.Whole("tolerance", PlanWords.Tolerance) ?? 2,
+            StepSemitones = keys.Whole("by", PlanWords.By) ?? 1,
+            TakesOctave = keys.YesNo("octave") ?? false,
             MostKeys = keys.Whole("most", PlanWords.Most),
         };
         keys.Finish();

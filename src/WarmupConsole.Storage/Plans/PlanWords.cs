@@ -8,6 +8,7 @@ internal static class PlanWords
 {
     internal static readonly Limits Minutes = new(5, 60, "minutes");
     internal static readonly Limits Steps = new(1, 60, "steps");
+    internal static readonly Limits Off = new(0, 20, "rules");
     internal static readonly Limits Talk = new(0, 600, "seconds");
     internal static readonly Limits Tempo = new(Music.Rhythm.Tempo.SlowestBeatsPerMinute, Music.Rhythm.Tempo.FastestBeatsPerMinute, "bpm");
     internal static readonly Limits Rounds = new(1, 20, "rounds");
@@ -15,6 +16,7 @@ internal static class PlanWords
     internal static readonly Limits Because = new(0, 20, "reasons");
     internal static readonly Limits Reach = new(0, 100, "per cent");
     internal static readonly Limits Tolerance = new(0, 12, "semitones");
+    internal static readonly Limits By = new(1, 12, "semitones");
     internal static readonly Limits Most = new(1, 24, "keys");
 
     internal static readonly Choices<bool> Advance = new(("rolling", true), ("waiting", false));
@@ -23,5 +25,6 @@ internal static class PlanWords
         ("up-and-back", LadderShape.UpAndBack),
         ("up", LadderShape.Up),
         ("down", LadderShape.Down),
-        ("down-and-back", LadderShape.DownAndBack));
+        ("down-and-back", LadderShape.DownAndBack),
+        ("out-from-the-middle", LadderShape.OutFromTheMiddle));
 }

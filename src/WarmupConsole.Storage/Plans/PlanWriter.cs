@@ -18,6 +18,13 @@ internal static class PlanWriter
         Line(text, "", "title", plan.Title.Length == 0 ? null : YamlLine.Quote(plan.Title));
         Line(text, "", "minutes", Number(plan.Minutes));
         Line(text, "", "advance", PlanWords.Advance.Name(plan.Rolling));
+        Off(text, plan.Off);
+        if (plan.Bare is { } bare)
+        {
+            Line(text, "", "bare", $"{{told: {(bare.Told ? "true" : "false")}, because: {YamlLine.Quote(bare.Because)}}}");
+            return text.ToString();
+        }
+
         text.Append("steps:\n");
         foreach (PlanStep step in plan.Steps)
         {
@@ -25,6 +32,19 @@ internal static class PlanWriter
         }
 
         return text.ToString();
+    }
+
+    private static void Off(StringBuilder text, IReadOnlyList<RuleOff> rules)
+    {
+        if (rules.Count > 0)
+        {
+            text.Append("off:\n");
+        }
+
+        foreach (RuleOff off in rules)
+        {
+            text.Append("  - {rule: ").Append(off.Rule).Append(", because: ").Append(YamlLine.Quote(off.Because)).Append("}\n");
+        }
     }
 
     private static void Step(StringBuilder text, PlanStep step)
@@ -50,6 +70,8 @@ internal static class PlanWriter
         Line(text, "      ", "limit", YamlLine.Quote(keys.Limit));
         Line(text, "      ", "reach", Number(keys.ReachPercent));
         Line(text, "      ", "tolerance", Number(keys.ToleranceSemitones));
+        Line(text, "      ", "by", keys.StepSemitones == Usual.StepSemitones ? null : Number(keys.StepSemitones));
+        Line(text, "      ", "octave", keys.TakesOctave ? "true" : null);
         Line(text, "      ", "most", Number(keys.MostKeys));
     }
 

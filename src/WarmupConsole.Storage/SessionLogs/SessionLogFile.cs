@@ -63,11 +63,8 @@ public sealed class SessionLogFile : IDisposable
         string sentence = ResumeTable.Sentence(verdict, log.Damages.Count(damage => !damage.IsNormal));
         return ResumeTable.IsRefusal(verdict)
             ? new(null, sentence)
-            : Open(path, held, FileMode.Append, PositionAfter(log, bytes), log) with { Sentence = sentence };
+            : Open(path, held, FileMode.Append, LogPosition.After(log, bytes), log) with { Sentence = sentence };
     }
-
-    private static LogPosition PositionAfter(SessionLog log, byte[] bytes) =>
-        new(log.Records[^1].Sequence + 1, log.Records.Max(record => record.Epoch) + 1, bytes);
 
     private static OpenedLog Open(string path, LogLock held, FileMode mode, LogPosition position, SessionLog? log = null)
     {

@@ -21,7 +21,8 @@ public sealed class SessionLogThread : IDisposable
     private readonly AutoResetEvent wake = new(false);
     private readonly Lock gate = new();
     private readonly Thread thread;
-    private readonly Queue<(long Sequence, int MarkId)> unconfirmed = new();
+    private readonly Queue<(long Sequence, int Fact)> unconfirmed = new();
+    private int markFacts;
     private long lastFlush;
     private long urgentUpTo;
     private volatile bool isEnding;
@@ -34,7 +35,7 @@ public sealed class SessionLogThread : IDisposable
         thread = new Thread(Run) { IsBackground = true, Name = "session log" };
     }
 
-    /// <summary>Marks up to this id are safely on disk. Raised on the writing thread.</summary>
+    /// <summary>So many of the facts about marks (made, moved, taken back) are safely on disk. Raised on the writing thread.</summary>
     public event Action<int>? MarksFlushed;
 
     /// <summary>The log cannot be written; the sentence is for the director. Raised once for each stretch of failures.</summary>
@@ -118,13 +119,13 @@ public sealed class SessionLogThread : IDisposable
         while (posted.TryDequeue(out Posted next))
         {
             SessionRecord record = writer.Add(next.Event, next.At, next.Monotonic);
-            if (((next.Event as MarkMade)?.Id ?? (next.Event as MarkMoved)?.Id) is { } mark)
+            bool isAboutMark = next.Event is MarkMade or MarkMoved or MarkUndone;
+            if (isAboutMark)
             {
-                unconfirmed.Enqueue((record.Sequence, mark));
+                unconfirmed.Enqueue((record.Sequence, ++markFacts));
             }
 
-            bool isUrgent = next.Event is MarkMade or MarkMoved or MarkUndone or RunStarted or RunEnded;
-            urgentUpTo = isUrgent ? record.Sequence : urgentUpTo;
+            urgentUpTo = isAboutMark || next.Event is RunStarted or RunEnded ? record.Sequence : urgentUpTo;
         }
     }
 
@@ -133,9 +134,9 @@ public sealed class SessionLogThread : IDisposable
         lastFlush = time.GetTimestamp();
         string? fault = writer.Flush();
         int confirmed = 0;
-        while (unconfirmed.TryPeek(out (long Sequence, int MarkId) mark) && mark.Sequence <= writer.FlushedSequence)
+        while (unconfirmed.TryPeek(out (long Sequence, int Fact) first) && first.Sequence <= writer.FlushedSequence)
         {
-            confirmed = Math.Max(confirmed, unconfirmed.Dequeue().MarkId);
+            confirmed = unconfirmed.Dequeue().Fact;
         }
 
         if (confirmed > 0)

@@ -41,7 +41,7 @@ internal static class BoardMarks
         }
 
         int tonic = mark.Content.Key is { } key ? Nearest(key.Midi, anchor.Midi) : anchor.Midi;
-        return tonic + (12 * part.Part.PlacementOctaves);
+        return tonic + (12 * part.Octaves);
     }
 
     /// <summary>The octave of a key that lies nearest to a pitch.</summary>

@@ -40,6 +40,7 @@ public static class ScreenTexts
     public const string RoundOf = "round {0} of {1}";
     public const string Counts = "{0} of {1}";
     public const string Rounds = "{0} rounds";
+    public const string InParts = "in parts; lines of their own: {0}";
     public const string ListenFor = "Listen: ";
     public const string Care = "Care: ";
     public const string WaitsForYou = "waits: Space sings {0}";

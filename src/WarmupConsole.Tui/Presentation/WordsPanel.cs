@@ -48,9 +48,13 @@ internal static class WordsPanel
             return [];
         }
 
-        return PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
+        IEnumerable<Block> lines = PatternLine.Layout(pattern, width, width > 100 ? 3 : 2).Take(2)
             .SelectMany(line => new[] { Block.Line(line.Degrees, Ink.Plain), Block.Line(line.Syllables, Ink.Strong) });
+        return model.Exercise.Voices.Count == 0 ? lines : lines.Append(Block.Line(InParts(model.Exercise), Ink.Plain));
     }
+
+    private static string InParts(Exercise exercise) =>
+        ScreenTexts.Of(ScreenTexts.InParts, CellText.Clean(string.Join(", ", exercise.Voices.SelectMany(voice => voice.Parts).Distinct())));
 
     private static void DrawBanner(Pane pane, ScreenModel model)
     {

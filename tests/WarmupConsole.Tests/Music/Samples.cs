@@ -47,5 +47,11 @@ internal static class Samples
         Tempo = new(Tempo.FromBeatsPerMinute(88), Tempo.FromBeatsPerMinute(66), Tempo.FromBeatsPerMinute(108)),
     };
 
+    /// <summary>Everyone sings the pattern but the parts that a line names: "men" or "alto, bass".</summary>
+    internal static Exercise InParts(string pattern, params (string Parts, string Pattern, int Offset)[] voices) => Exercise(pattern) with
+    {
+        Voices = [.. voices.Select(voice => new VoiceLine(voice.Parts.Split(", "), PatternText.Parse(voice.Pattern).Value!, Beats.FromBeats(voice.Offset)))],
+    };
+
     internal static int[] Midi(IEnumerable<Pitch> pitches) => [.. pitches.Select(pitch => pitch.Midi)];
 }

@@ -133,6 +133,13 @@ public sealed class LeadingScenarios
     }
 
     [Fact]
+    public void A_port_opened_is_silenced_before_anything_is_played()
+    {
+        using Rehearsal room = new();
+        Assert.Equal(["C000", "B04000", "B07B00", "B07800"], room.Sent.Select(sent => Convert.ToHexString(sent.Bytes.Span)));
+    }
+
+    [Fact]
     public void Leaving_in_the_middle_asks_once()
     {
         using Rehearsal room = new();

@@ -62,6 +62,21 @@ internal static class Samples
 
         """;
 
+    internal const string InParts = """
+        format: 1
+        exercises:
+          - id: canon-over-a-drone
+            title: Canon over a drone
+            stage: sung
+            pattern: "1 2 3 4 5:4 -:2"
+            syllables: "loo/u ~ ~ ~ lah/ɑ"
+            voices:
+              - {parts: [men, alto], pattern: "1 2 3 4 5:4", syllables: "loo/u", offset: 2}
+              - {parts: bass, pattern: "1:10"}
+            tempo: {default: 92, from: 72, to: 108}
+
+        """;
+
     internal const string Plan = """
         format: 1
         date: 2027-02-16

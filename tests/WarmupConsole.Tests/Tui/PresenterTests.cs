@@ -1,8 +1,10 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
@@ -132,6 +134,16 @@ public class PresenterTests
         string[] rows = Drawn(session, 80, 24).Split('\n');
         int lowest = Array.FindIndex(rows, row => row.Contains("Sop Alt Ten Bas")) - 1;
         Assert.Contains("l", rows[lowest]);
+    }
+
+    [Fact]
+    public void An_exercise_in_parts_says_who_has_a_line_of_their_own()
+    {
+        WarmupStep[] steps = [.. LiveFixture.Rung.Warmup.Steps];
+        steps[4] = steps[4] with { Exercise = LiveFixture.Scale with { Voices = [new(["alto", "men"], LiveFixture.Scale.Pattern!, Beats.Zero)] } };
+
+        Assert.DoesNotContain("in parts", Drawn(LiveFixture.Rung, 80, 24));
+        Assert.Contains("in parts; lines of their own: alto, men", Drawn(LiveFixture.Rung with { Warmup = LiveFixture.Rung.Warmup with { Steps = steps } }, 80, 24));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ internal static class Approach
     {
         Exercise exercise = draft.Exercises[step.ExerciseId];
         Part? part = draft.Choir.Parts.FirstOrDefault(part => part.Id == need.Part);
-        if (part is null || exercise.Pattern is not { } pattern)
+        if (part is null || exercise.PatternFor(part) is not { } pattern)
         {
             return [];
         }
@@ -34,7 +34,7 @@ internal static class Approach
                from tonic in Tonics(need, part, pattern, exercise.Mode)
                where Math.Abs(tonic - KeysBelow - Pitch.MiddleC.Midi) <= FarthestStart
                let start = KeySpelling.TonicFor(tonic - KeysBelow, exercise.Mode)
-               let shaped = step with { Keys = keys with { Start = start, Shape = LadderShape.UpAndBack, MostKeys = Keys } }
+               let shaped = step with { Keys = keys with { Start = start, Shape = LadderShape.UpAndBack, StepSemitones = 1, MostKeys = Keys } }
                where ComesFromBothSides(draft.Ready(shaped), need)
                select shaped;
     }
@@ -58,12 +58,16 @@ internal static class Approach
     private static bool Sings(Rung rung, string part) => rung.Parts.Any(sung => sung.Part.Id == part && sung.Sings);
 
     private static bool Meets(Exercise exercise, Rung rung, Need need) => Sings(rung, need.Part) && (need.Pitch is { } pitch
-        ? exercise.Pattern!.Notes.Any(note => note.Degree is { } degree
+        ? exercise.PatternFor(PartIn(rung, need.Part))!.Notes.Any(note => note.Degree is { } degree
             && PitchOf(rung, need.Part, ModeData.IntervalOf(exercise.Mode, degree)) == pitch.Midi)
         : need.Tonic is { } tonic && (rung.Tonic.Midi - tonic.Midi) % Octave == 0);
 
     private static int PitchOf(Rung rung, string part, Interval interval) =>
-        rung.Tonic.Midi + interval.Semitones + (Octave * rung.Parts.First(sung => sung.Part.Id == part).Part.PlacementOctaves);
+        rung.Tonic.Midi + interval.Semitones + (Octave * RungPartIn(rung, part).Octaves);
+
+    private static Part PartIn(Rung rung, string part) => RungPartIn(rung, part).Part;
+
+    private static RungPart RungPartIn(Rung rung, string part) => rung.Parts.First(sung => sung.Part.Id == part);
 
     private static IEnumerable<LadderSpec> Limits(LadderSpec old, string part) =>
         [old, old with { Limit = part }, old with { Limit = part, ReachPercent = Math.Max(old.ReachPercent, 50) }, old with { Limit = part, ReachPercent = 100 }];

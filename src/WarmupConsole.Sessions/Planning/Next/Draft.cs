@@ -20,7 +20,7 @@ internal sealed record Draft(Choir Choir, Plan Frame, ReadySteps ReadySteps, IRe
 
     internal WarmupStep Ready(PlanStep step) => ReadySteps.Of(step);
 
-    internal int Errors() => PlanCheck.Check(Ready()).Count(remark => remark.Severity == PlanSeverity.Error);
+    internal int Errors() => PlanCheck.Errors(Ready());
 
     internal Exercise ExerciseOf(int index) => Exercises[Steps[index].Step.ExerciseId];
 

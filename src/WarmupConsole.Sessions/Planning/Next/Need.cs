@@ -11,13 +11,28 @@ namespace WarmupConsole.Sessions.Planning.Next;
 /// <param name="Tonic">Tonic of the key it was heard in, or null in a step without keys.</param>
 /// <param name="Pitch">The sounding pitch when the marks say exactly one, else null: then the key is meant.</param>
 /// <param name="ExerciseId">The exercise it was last heard in, or empty.</param>
-/// <param name="Rungs">In how many rungs it was marked.</param>
+/// <param name="Rungs">In how many rungs it was marked; 0 when the director asked for it.</param>
 /// <param name="Words">"altos flat in E".</param>
 /// <param name="Date">When it was heard.</param>
 internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch, string ExerciseId, int Rungs, string Words, DateOnly Date)
 {
-    /// <summary>All needs of the last session, the most often marked first, then in the order in which they were marked.</summary>
-    internal static IReadOnlyList<Need> AllIn(NextPlanInput input) => input.Review is not { } review
+    private const string Asked = "asked";
+
+    /// <summary>
+    /// All needs of the last session, the most often marked first, then in the order in which they were marked; after them the
+    /// pitches that the director asked for, part by part: a pitch asked for is evidence like a mark.
+    /// </summary>
+    internal static IReadOnlyList<Need> AllIn(NextPlanInput input) =>
+    [
+        .. Marked(input),
+        .. from need in input.Needs
+           where need.IsOpenOn(input.Date) && need.Pitch is not null
+           from part in need.PartsOf(input.Choir.Parts)
+           where part.Range.Extreme.Contains(need.Pitch!.Value.Midi)
+           select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).Words, input.Date),
+    ];
+
+    private static IEnumerable<Need> Marked(NextPlanInput input) => input.Review is not { } review
         ? []
         :
         [

@@ -1,7 +1,7 @@
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>
-/// Carries the last plan on: same order of stages and same minutes, what was marked is approached from below and from above, and
+/// Carries the last plan on: same order of stages and same minutes, what was marked or asked for is approached from below and from above, and
 /// two other exercises are exchanged for variety. The same input gives the same plan, always.
 /// </summary>
 public static class NextPlan
@@ -20,6 +20,6 @@ public static class NextPlan
         Draft draft = Answers.Give(Draft.Of(input), Need.AllIn(input), unmet);
         draft = Variety.Bring(draft, input, unmet);
         draft = Minutes.Keep(draft, unmet);
-        return new(draft.Finish(), PlanDifference.Lines(input.Last, draft), unmet);
+        return new(draft.Finish(), PlanDifference.Lines(input.Last, draft), [.. unmet, .. WishedFor.NotServed(input, draft.Ready())]);
     }
 }

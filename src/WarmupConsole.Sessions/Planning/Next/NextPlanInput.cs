@@ -19,6 +19,9 @@ public sealed record NextPlanInput
     /// <summary>The last session looked back on, or null when none was logged.</summary>
     public SessionReview? Review { get; init; }
 
+    /// <summary>What the director wants worked on; those done or past their day are passed over.</summary>
+    public IReadOnlyList<ChoirNeed> Needs { get; init; } = [];
+
     /// <summary>The day that the new plan is for.</summary>
     public required DateOnly Date { get; init; }
 }

@@ -34,8 +34,12 @@ internal static class NextPlanTexts
     internal static string OffMinutes(TimeSpan planned, int minutes) =>
         $"The steps take {PlanTexts.Clock(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
 
-    private static string Evidence(Need need) =>
-        string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})");
+    internal static string NotServed(ChoirNeed need) =>
+        $"{need.Words}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
+
+    private static string Evidence(Need need) => need.Rungs == 0
+        ? need.Words
+        : string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})");
 
     internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
 }

@@ -11,7 +11,7 @@ internal sealed class BeyondExtremeRule : IPlanRule
         {
             if (step.Ladder.Rungs.FirstNote((range, note) => !range.Extreme.Contains(note.Midi)) is var (rung, part, note))
             {
-                yield return new(PlanSeverity.Error, Name, index, PlanTexts.BeyondExtreme(index, step.Exercise, part, rung.Tonic, note));
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.BeyondExtreme(index, step.Exercise, part, rung.Tonic, note), "keys");
             }
         }
     }

@@ -24,7 +24,7 @@ internal sealed class ExtremesLateRule : IPlanRule
             end += step.Planned;
             if (Before(lastThird, step, end).FirstNote((range, note) => IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance)) is var (rung, part, note))
             {
-                yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(index, step.Exercise, part, rung.Tonic, note));
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(index, step.Exercise, part, rung.Tonic, note), "keys");
             }
         }
     }

@@ -8,5 +8,5 @@ internal sealed class NoKeysRule : IPlanRule
     public IEnumerable<PlanRemark> Check(Warmup warmup) =>
         from step in warmup.Steps.Index()
         where step.Item.Exercise.IsSung && step.Item.Ladder.Rungs.Count == 0
-        select new PlanRemark(PlanSeverity.Warning, Name, step.Index, PlanTexts.NoKeys(step.Index, step.Item.Exercise, step.Item.Ladder.Reasons));
+        select new PlanRemark(PlanSeverity.Warning, Name, step.Index, PlanTexts.NoKeys(step.Index, step.Item.Exercise, step.Item.Ladder.Reasons), "keys");
 }

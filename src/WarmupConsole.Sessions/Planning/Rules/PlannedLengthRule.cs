@@ -10,12 +10,12 @@ internal sealed class PlannedLengthRule : IPlanRule
         TimeSpan minutes = TimeSpan.FromMinutes(warmup.Plan.Minutes);
         if (warmup.Planned > minutes * 1.10)
         {
-            yield return new(PlanSeverity.Warning, Name, null, PlanTexts.TooLong(warmup.Planned, warmup.Plan.Minutes));
+            yield return new(PlanSeverity.Warning, Name, null, PlanTexts.TooLong(warmup.Planned, warmup.Plan.Minutes), "minutes");
         }
 
         if (warmup.Planned < minutes * 0.75)
         {
-            yield return new(PlanSeverity.Warning, Name, null, PlanTexts.TooShort(warmup.Planned, warmup.Plan.Minutes));
+            yield return new(PlanSeverity.Warning, Name, null, PlanTexts.TooShort(warmup.Planned, warmup.Plan.Minutes), "minutes");
         }
     }
 }

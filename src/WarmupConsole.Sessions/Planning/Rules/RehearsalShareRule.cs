@@ -14,12 +14,12 @@ internal sealed class RehearsalShareRule : IPlanRule
         int usual = Math.Max(LeastMinutes, (int)Math.Round(rehearsal / 8.0, MidpointRounding.AwayFromZero));
         if (minutes < Math.Max(LeastMinutes, usual - ToleranceMinutes))
         {
-            yield return new(PlanSeverity.Hint, Name, null, PlanTexts.ShortShare(minutes, usual, rehearsal));
+            yield return new(PlanSeverity.Hint, Name, null, PlanTexts.ShortShare(minutes, usual, rehearsal), "minutes");
         }
 
         if (minutes > usual + ToleranceMinutes)
         {
-            yield return new(PlanSeverity.Hint, Name, null, PlanTexts.LongShare(minutes, usual, rehearsal));
+            yield return new(PlanSeverity.Hint, Name, null, PlanTexts.LongShare(minutes, usual, rehearsal), "minutes");
         }
     }
 }

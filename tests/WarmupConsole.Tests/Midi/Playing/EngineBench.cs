@@ -11,12 +11,15 @@ namespace WarmupConsole.Tests.Midi.Playing;
 internal sealed class EngineBench
 {
     private readonly VirtualClock _clock = new();
-    private readonly RecordingPort _port;
+    private readonly List<RecordingPort> _ports = [];
 
     internal EngineBench()
     {
-        _port = new(_clock);
-        Engine = new(_ => new(_port, true, "open"));
+        Engine = new(_ =>
+        {
+            _ports.Add(new(_clock));
+            return new(_ports[^1], true, "open");
+        });
         Handle(new Frame.OpenPort(PortChoice.First));
         Handle(new Frame.SetTimeline(0, AtSixty));
     }
@@ -27,10 +30,10 @@ internal sealed class EngineBench
 
     internal Moment Now => _clock.Now;
 
-    internal IReadOnlyList<TimedMessage> Sent => _port.Sent;
+    internal IReadOnlyList<TimedMessage> Sent => [.. _ports.SelectMany(port => port.Sent)];
 
     /// <summary>"0.5 90 3C 40" for each message after the opening one: seconds, bytes.</summary>
-    internal string[] Log => [.. _port.Sent.Skip(1).Select(m => FormattableString.Invariant($"{m.At.Nanoseconds / 1e9:0.###} {Hex.Of(m.Bytes.Span)}"))];
+    internal string[] Log => [.. Sent.Skip(1).Select(m => FormattableString.Invariant($"{m.At.Nanoseconds / 1e9:0.###} {Hex.Of(m.Bytes.Span)}"))];
 
     internal static ScoreNote Note(int midi, double start, double length, int velocity = 64) =>
         new(midi, new((long)(start * Beats.TicksPerBeat)), new((long)(length * Beats.TicksPerBeat)), velocity);

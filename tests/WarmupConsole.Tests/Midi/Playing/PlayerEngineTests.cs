@@ -178,7 +178,7 @@ public class PlayerEngineTests
         engine.Handle(new Frame.Notes(0, [Note(60, 0, 1), Note(62, 1, 1)]), default);
         port.Works = false;
 
-        Assert.Equal(new Frame.PortLost("The port flaky was lost. Check cable and power, then start again."), engine.RunDue(Second(0)));
+        Assert.Equal(new Frame.PortLost("The port flaky was lost: check cable and power. The music waits; the port is opened again as soon as it is there."), engine.RunDue(Second(0)));
         Assert.Null(engine.RunDue(Second(1)));
         Assert.Equal(1, port.TimesClosed);
     }

@@ -24,6 +24,20 @@ public class ExerciseDemandsTests
         Assert.Equal(high - low, demands.SpanSemitones);
     }
 
+    [Theory]
+    [InlineData("1 5 3 8 1", 8, 12)]
+    [InlineData("1 2 3", 2, 0)]
+    [InlineData("5 -:2 1", 0, 7)]
+    [InlineData("1", 0, 0)]
+    public void Leaps_are_counted_each_way(string pattern, int up, int down) =>
+        Assert.Equal((up, down), (Demands(pattern).LargestLeapUpSemitones, Demands(pattern).LargestLeapDownSemitones));
+
+    [Theory]
+    [InlineData("1 3 5 8 5 3 1", "8", 1)]
+    [InlineData("5 #4:3 5 4:2", "5", 3)]
+    public void The_highest_degree_and_the_longest_tone_are_named(string pattern, string degree, int beats) =>
+        Assert.Equal((degree, Beats.FromBeats(beats)), (DegreeText.Write(Demands(pattern).TopDegree), Demands(pattern).LongestTone));
+
     [Fact]
     public void In_minor_the_third_is_minor() =>
         Assert.Equal(new Interval(2, 3), ExerciseDemands.Of(PatternText.Parse("1 2 3").Value!, Mode.Minor).High);

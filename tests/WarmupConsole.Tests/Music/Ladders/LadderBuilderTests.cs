@@ -20,6 +20,85 @@ public class LadderBuilderTests
         Assert.Equal(keys, Keys(Samples.FiveNotes, new() { Shape = shape, Start = Pitch.Parse(shape == LadderShape.Up ? "C4" : "F4") }));
 
     [Fact]
+    public void Out_from_the_middle_goes_up_and_down_in_turn_and_says_why_it_stops_on_both_sides()
+    {
+        KeyLadder ladder = Build(Samples.FiveNotes, new() { Shape = LadderShape.OutFromTheMiddle, Start = Pitch.Parse("D4") });
+
+        Assert.Equal("D E♭ D♭ E C F", Keys(ladder));
+        Assert.Equal(
+            [
+                "Stops at F: in G♭ the altos would need D♭5, a semitone above their comfortable C5.",
+                "Stops at C: in B the sopranos would need B3, a semitone below their comfortable C4.",
+            ],
+            ladder.Reasons);
+    }
+
+    [Fact]
+    public void Out_from_the_middle_counts_all_its_keys()
+    {
+        KeyLadder ladder = Build(Samples.FiveNotes, new() { Shape = LadderShape.OutFromTheMiddle, Start = Pitch.Parse("D4"), MostKeys = 4 });
+
+        Assert.Equal("D E♭ D♭ E", Keys(ladder));
+        Assert.Equal(["Stops at E: the plan asks for 4 keys at most."], ladder.Reasons);
+    }
+
+    [Theory]
+    [InlineData(2, LadderShape.UpAndBack, "C D E D C")]
+    [InlineData(3, LadderShape.Up, "C E♭")]
+    [InlineData(5, LadderShape.Up, "C F")]
+    [InlineData(12, LadderShape.UpAndBack, "C")]
+    public void Keys_may_lie_further_apart_than_a_semitone(int step, LadderShape shape, string keys) =>
+        Assert.Equal(keys, Keys(Samples.FiveNotes, new() { StepSemitones = step, Shape = shape }));
+
+    [Fact]
+    public void The_reason_speaks_of_the_key_that_would_come_next() => Assert.Equal(
+        ["Stops at E♭: in G♭ the altos would need D♭5, a semitone above their comfortable C5."],
+        Build(Samples.FiveNotes, new() { StepSemitones = 3, Shape = LadderShape.Up }).Reasons);
+
+    [Fact]
+    public void A_part_may_take_the_octave_instead_of_resting()
+    {
+        KeyLadder ladder = Build(Samples.FiveNotes, new() { Limit = "soprano", Shape = LadderShape.Up, TakesOctave = true });
+
+        Assert.Equal("C D♭ D E♭ E F G♭ G A♭ A B♭", Sung(ladder, "alto"));
+        RungPart alto = ladder.Rungs[8].Parts[1];
+        Assert.Equal((-1, "A♭3–E♭4"), (alto.OctaveShift, alto.Span.ToString()));
+        RungPart bass = ladder.Rungs[^1].Parts[3];
+        Assert.Equal((-2, "B♭2–F3"), (bass.Octaves, bass.Span.ToString()));
+    }
+
+    [Fact]
+    public void Who_enters_or_leaves_is_announced_one_rung_ahead()
+    {
+        KeyLadder ladder = Build(Samples.FiveNotes, new() { Limit = "soprano" });
+
+        Assert.Equal(
+            [(7, "In A♭ the altos rest, the basses rest."), (12, "In G the altos sing, the basses sing.")],
+            ladder.Announcements.Select(announcement => (announcement.Rung, announcement.Sentence)));
+        Assert.Equal(["alto", "bass"], ladder.Announcements[0].Leave.Select(part => part.Id));
+        Assert.Empty(ladder.Announcements[0].Enter);
+        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, 6));
+        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, ladder.Rungs.Count - 1));
+    }
+
+    [Fact]
+    public void A_change_of_octave_is_announced_too() => Assert.Equal(
+        "In A♭ the altos take the lower octave, the basses take the lower octave.",
+        Build(Samples.FiveNotes, new() { Limit = "soprano", Shape = LadderShape.Up, TakesOctave = true }).Announcements[0].Sentence);
+
+    [Fact]
+    public void Two_ladders_are_offered_as_keys_with_their_parts()
+    {
+        LadderOffer offer = Build("1 2 3 4 5 6 7 8 9", new()).Offer!;
+
+        Assert.Equal("alto bass: G3 to B♭3, from G3", Words(offer.Lower));
+        Assert.Equal("soprano tenor: C4 to E♭4, from C4", Words(offer.Higher));
+        Assert.Null(Build(Samples.FiveNotes, new()).Offer);
+
+        static string Words(LadderHalf half) => $"{string.Join(' ', half.Parts.Select(part => part.Id))}: {half.Lowest} to {half.Highest}, from {half.Start}";
+    }
+
+    [Fact]
     public void The_plan_may_ask_for_fewer_keys()
     {
         KeyLadder ladder = Build(Samples.FiveNotes, new() { MostKeys = 3 });

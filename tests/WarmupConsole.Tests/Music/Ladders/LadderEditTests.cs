@@ -42,6 +42,41 @@ public class LadderEditTests
         Assert.Equal(keys, Keys(More(spec, 1).Rungs));
     }
 
+    [Theory]
+    [InlineData(1, 0, "D E♭ D♭")]
+    [InlineData(2, 0, "D E♭ D♭ E")]
+    [InlineData(2, 2, "D E♭ D♭ E")]
+    public void Out_from_the_middle_one_more_key_is_the_next_one_outwards(int lastKey, int index, string keys)
+    {
+        LadderSpec spec = new() { Shape = LadderShape.OutFromTheMiddle, Start = WarmupConsole.Music.Pitches.Pitch.Parse("D4"), MostKeys = lastKey + 1 };
+
+        Assert.Equal(keys, Keys(More(spec, index).Rungs));
+    }
+
+    [Fact]
+    public void Out_from_the_middle_turning_round_goes_back_through_the_keys_in_between() => Assert.Equal(
+        "D E♭ D♭ E E♭ D",
+        Keys(LadderEdit.TurnRound(Ladder(new() { Shape = LadderShape.OutFromTheMiddle, Start = WarmupConsole.Music.Pitches.Pitch.Parse("D4") }), 3)));
+
+    [Theory]
+    [InlineData(1, "C D E G♭ E D C")]
+    [InlineData(3, "C D E D C B♭")]
+    public void One_more_key_keeps_the_size_of_the_steps(int index, string keys) =>
+        Assert.Equal(keys, Keys(More(new() { StepSemitones = 2 }, index).Rungs));
+
+    [Fact]
+    public void Turning_round_keeps_the_size_of_the_steps() =>
+        Assert.Equal("C D E D C", Keys(LadderEdit.TurnRound(Ladder(new() { StepSemitones = 2, Shape = LadderShape.Up }), 2)));
+
+    [Fact]
+    public void Nobody_is_warned_who_takes_the_octave()
+    {
+        LadderExtension longer = More(new() { ReachPercent = 100, TakesOctave = true }, 0);
+
+        Assert.Empty(longer.BeyondExtreme);
+        Assert.Equal([0, -1, 0, -1], longer.Added.Parts.Select(part => part.OctaveShift));
+    }
+
     [Fact]
     public void After_turning_round_one_more_key_still_comes_back()
     {

@@ -14,10 +14,12 @@ public class LadderLawTests
         new Part($"p{low}{span}", $"P{low}", [], ["everyone"], 0, placement, new(Between(low - below, low + span + above), Between(low, low + span))));
 
     private static readonly Gen<LadderSpec> AnySpec = Gen.Select(
-        Gen.Int[48, 72], Gen.Enum<LadderShape>(), Gen.Bool, Gen.Int[0, 100], Gen.Int[0, 12], Gen.Int[0, 24], (start, shape, any, reach, tolerance, most) => new LadderSpec
+        Gen.Select(Gen.Int[48, 72], Gen.Enum<LadderShape>(), Gen.Int[1, 12]), Gen.Bool, Gen.Bool, Gen.Int[0, 100], Gen.Int[0, 12], Gen.Int[0, 24], (way, any, octave, reach, tolerance, most) => new LadderSpec
         {
-            Start = KeySpelling.TonicFor(start, Mode.Major),
-            Shape = shape,
+            Start = KeySpelling.TonicFor(way.Item1, Mode.Major),
+            Shape = way.Item2,
+            StepSemitones = way.Item3,
+            TakesOctave = octave,
             Limit = any ? LadderSpec.AnyPart : LadderSpec.Everyone,
             ReachPercent = reach,
             ToleranceSemitones = tolerance,
@@ -46,9 +48,49 @@ public class LadderLawTests
         rung => Assert.True(c.Spec.Limit == LadderSpec.Everyone ? rung.Parts.All(part => part.Sings) : rung.Parts.Any(part => part.Sings))));
 
     [Fact]
-    public void Keys_move_by_semitones() => Sample((_, ladder) => Assert.All(
+    public void Keys_move_by_the_steps_of_the_plan() => Sample((c, ladder) => Assert.All(
         ladder.Rungs.Zip(ladder.Rungs.Skip(1)),
-        pair => Assert.Equal(1, Math.Abs(pair.First.Tonic.Midi - pair.Second.Tonic.Midi))));
+        pair =>
+        {
+            int move = Math.Abs(pair.First.Tonic.Midi - pair.Second.Tonic.Midi);
+            Assert.True(c.Spec.Shape == LadderShape.OutFromTheMiddle ? move > 0 && move % c.Spec.StepSemitones == 0 : move == c.Spec.StepSemitones);
+        }));
+
+    [Fact]
+    public void Out_from_the_middle_every_key_is_new_and_the_keys_lie_side_by_side() => Sample((c, ladder) =>
+    {
+        if (c.Spec.Shape == LadderShape.OutFromTheMiddle && ladder.Rungs.Count > 0)
+        {
+            int[] keys = [.. ladder.Rungs.Select(Key).Order()];
+            Assert.Equal(Enumerable.Range(0, keys.Length).Select(i => keys[0] + (i * c.Spec.StepSemitones)), keys);
+        }
+    });
+
+    [Fact]
+    public void The_octave_is_taken_only_by_who_would_rest_and_only_where_the_plan_says_so() => Sample((c, ladder) =>
+    {
+        KeyLadder without = LadderBuilder.Build(c.Exercise, c.Parts, c.Spec with { TakesOctave = false });
+        Assert.Equal(without.Rungs.Select(Key), ladder.Rungs.Select(Key));
+        Assert.All(without.Rungs.Zip(ladder.Rungs).SelectMany(pair => pair.First.Parts.Zip(pair.Second.Parts)), pair =>
+        {
+            Assert.Equal(0, pair.First.OctaveShift);
+            Assert.Equal(pair.First.Sings, pair.Second is { Sings: true, OctaveShift: 0 });
+            Assert.True(pair.Second.OctaveShift == 0 || (c.Spec.TakesOctave && pair.Second.Sings));
+        });
+    });
+
+    [Fact]
+    public void Announcements_lead_from_the_first_rung_to_every_other_one() => Sample((_, ladder) =>
+    {
+        HashSet<string> singing = [.. ladder.Rungs.Take(1).SelectMany(rung => rung.Parts).Where(part => part.Sings).Select(part => part.Part.Id)];
+        ILookup<int, LadderAnnouncement> said = ladder.Announcements.ToLookup(announcement => announcement.Rung);
+        for (int rung = 0; rung + 1 < ladder.Rungs.Count; rung++)
+        {
+            singing.UnionWith(said[rung].SelectMany(announcement => announcement.Enter).Select(part => part.Id));
+            singing.ExceptWith(said[rung].SelectMany(announcement => announcement.Leave).Select(part => part.Id));
+            Assert.Equal(ladder.Rungs[rung + 1].Parts.Where(part => part.Sings).Select(part => part.Part.Id).Distinct().Order(), singing.Order());
+        }
+    });
 
     [Fact]
     public void A_ladder_that_comes_back_ends_where_it_began_and_turns_once() => Sample((c, ladder) =>
@@ -77,7 +119,7 @@ public class LadderLawTests
         ExerciseDemands demands = ExerciseDemands.Of(c.Exercise.Pattern!, c.Exercise.Mode);
         Assert.All(ladder.Rungs.SelectMany(rung => rung.Parts.Select(part => (rung.Tonic, part))), at =>
         {
-            Pitch tonic = at.Tonic.Octaves(at.part.Part.PlacementOctaves);
+            Pitch tonic = at.Tonic.Octaves(at.part.Octaves);
             Assert.Equal(demands.Low, Interval.Between(tonic, at.part.Span.Low));
             Assert.Equal(demands.High, Interval.Between(tonic, at.part.Span.High));
         });

@@ -83,6 +83,49 @@ public class AccompanimentTests
     }
 
     [Fact]
+    public void Each_line_sounds_in_the_octave_of_those_who_sing_it()
+    {
+        Exercise canon = Samples.InParts("1 3 - -", ("men", "1 3", 2));
+        Rung rung = LadderBuilder.Build(canon, Samples.Choir(), new()).Rungs[0];
+
+        Assert.Equal([(60, 0), (64, 960), (48, 1920), (52, 2880)], Melody(canon, rung));
+    }
+
+    [Fact]
+    public void A_line_of_parts_that_all_rest_is_left_out()
+    {
+        Exercise canon = Samples.InParts("1 3 - -", ("alto", "1 3", 2));
+
+        Assert.Equal([(60, 0), (64, 960)], Melody(canon, Rung("C4", [("Soprano", 0, true), ("Alto", 0, false)])));
+    }
+
+    [Fact]
+    public void A_held_key_that_another_line_strikes_is_struck_again_and_held_to_its_end()
+    {
+        Exercise drone = Samples.InParts("1 2 1 -", ("alto", "1:4", 0));
+
+        IEnumerable<ScoreNote> onTonic = Accompaniment.For(drone, Rung("C4", [("Soprano", 0, true), ("Alto", 0, true)])).Where(note => note.Midi == 60);
+
+        Assert.Equal([(0, 1920), (1920, 1920)], onTonic.Select(note => ((int)note.Start.Ticks, (int)note.Length.Ticks)));
+    }
+
+    [Fact]
+    public void Lines_that_meet_on_a_key_never_strike_it_while_it_sounds() =>
+        Gen.Select(
+            Gen.OneOf("1 2 1 3 1 -", "1:1/2 5:1/2 1:2 3:3", Samples.FiveNotes),
+            Gen.OneOf("1:6", "5 4 3 2 1", "1 8 1 8"),
+            Gen.Int[0, 3],
+            Gen.Int[-1, 1]).Sample((pattern, voice, offset, placement) =>
+            {
+                IReadOnlyList<ScoreNote> notes = Accompaniment.For(
+                    Samples.InParts(pattern, ("low", voice, offset)), Rung("C4", [("Alto", 0, true), ("Low", placement, true)]));
+
+                Assert.All(notes, note => Assert.True(note.Length > Beats.Zero));
+                Assert.All(notes.GroupBy(note => note.Midi), key => Assert.All(
+                    key.Zip(key.Skip(1)), pair => Assert.True(pair.First.Start + pair.First.Length <= pair.Second.Start)));
+            });
+
+    [Fact]
     public void Breathing_is_silent() => Assert.Empty(Accompaniment.For(Samples.Exercise("1") with { Pattern = null }, Rung("C4", [])));
 
     [Fact]

@@ -64,6 +64,16 @@ public class MarkInputTests
     }
 
     [Fact]
+    public void A_moved_mark_is_confirmed_again_once_the_log_holds_the_move()
+    {
+        LiveDriver driver = Marked("a f").Send(new LiveInput.MoveMarkBack()).Send(new LiveInput.MarksFlushed(1));
+        Assert.False(driver.Session.Marks[0].IsFlushed);
+
+        driver.Send(new LiveInput.MarksFlushed(2));
+        Assert.True(driver.Session.Marks[0].IsFlushed);
+    }
+
+    [Fact]
     public void Without_a_mark_there_is_nothing_to_take_back() =>
         Assert.Equal("There is no mark to take back or move.", LiveSituations.SecondRung().Send(new LiveInput.UndoMark()).Session.Notice!.Text);
 

@@ -36,7 +36,7 @@ internal sealed class RandomDirector(int seed)
         14 => new LiveInput.MarkKept(Typed[_random.Next(Typed.Length)], session.AnchorAt(now)),
         15 => new LiveInput.UndoMark(),
         16 => new LiveInput.MoveMarkBack(),
-        17 => new LiveInput.MarksFlushed(session.NextMarkId - 1),
+        17 => new LiveInput.MarksFlushed(session.MarkFacts),
         18 => _random.Next(2) == 0 ? new LiveInput.Trouble("The port is gone.") : new LiveInput.LogTrouble("The disk is full."),
         _ => _random.Next(8) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
     };

@@ -66,9 +66,21 @@ public class ResumeTests
 
         LiveSession resumed = Resume(driver).Session;
 
-        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
+        Assert.Equal(driver.Session.Marks.Single() with { IsFlushed = true, Fact = 0, Content = resumed.Marks[0].Content }, resumed.Marks.Single());
         Assert.Equal(driver.Session.Marks[0].Content.PartIds, resumed.Marks[0].Content.PartIds);
         Assert.Equal(3, resumed.NextMarkId);
+    }
+
+    [Fact]
+    public void A_log_that_ends_before_the_tempo_of_its_step_goes_on_at_the_tempo_of_the_plan()
+    {
+        SessionFacts facts = SessionFacts.Fold([new StepStarted(0, "scale", [60, 62]), new TimelineChanged(123_000, 0, 0), new StepStarted(1, "scale", [60])]);
+
+        LiveOutcome resumed = LiveMachine.Resume(LiveFixtures.Whole, facts, new Moment(5));
+
+        Tempo planned = LiveFixtures.Whole.Steps[1].Tempo;
+        Assert.Equal(planned, resumed.Session.Tempo);
+        Assert.Equal(planned.MilliBeatsPerMinute, resumed.Effects.OfType<LiveEffect.Record>().Select(record => record.Event).OfType<TimelineChanged>().Single().MilliBpm);
     }
 
     [Fact]

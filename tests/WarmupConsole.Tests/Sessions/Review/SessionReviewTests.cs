@@ -1,4 +1,6 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Review;
 using WarmupConsole.Tests.Sessions.Marks;
@@ -46,6 +48,25 @@ public sealed class SessionReviewTests
         Assert.Equal((0, 2), Count(review, "alto", "F4"));
         Assert.Equal((0, 1), Count(review, "alto", "Ab4"));
         Assert.Equal((0, 0), Count(review, "alto", "Ab3"));
+    }
+
+    [Fact]
+    public void In_an_exercise_in_parts_each_part_is_exposed_to_its_own_line()
+    {
+        Exercise inParts = SampleExercises.All["five-note-scale"] with
+        {
+            Voices = [new(["alto"], PatternText.Parse("1 3 5").Value!, Beats.Zero), new(["tenor", "bass"], PatternText.Parse("1:4").Value!, Beats.Zero)],
+        };
+        RungStarted rung = new(0, 0, "C4", 60, 80_000, ["soprano", "alto", "tenor", "bass"], [60, 60, 48, 48], [67, 67, 48, 48]);
+
+        SessionReview review = SessionReview.From(
+            new SampleLog().Started().After(1, new StepStarted(0, inParts.Id, [60])).After(1, rung).After(9, new RungEnded(0, 0, true)).Records,
+            SampleChoir.Four,
+            new Dictionary<string, Exercise> { [inParts.Id] = inParts });
+
+        Assert.Equal(
+            ["C4 D4 E4 F4 G4", "C4 E4 G4", "C3", "C3"],
+            new[] { "soprano", "alto", "tenor", "bass" }.Select(part => string.Join(' ', review.Rungs[0].Pitches[part].Select(pitch => pitch.ToAscii()))));
     }
 
     [Fact]

@@ -59,6 +59,38 @@ public sealed class ExerciseFileTests
     }
 
     [Fact]
+    public void Lines_of_their_own_are_read_for_one_part_or_several()
+    {
+        IReadOnlyList<VoiceLine> voices = Read(Samples.InParts).Value![0].Voices;
+
+        Assert.Equal([["men", "alto"], ["bass"]], voices.Select(voice => voice.Parts));
+        Assert.Equal(["-:2 1 2 3 4 5:4", "1:10"], voices.Select(voice => PatternText.Write(voice.Placed)));
+        Assert.Equal(["loo/u", ""], voices.Select(voice => SyllableText.Write(voice.Pattern)));
+    }
+
+    [Theory]
+    [InlineData("offset: 2", "offset: 3", "\"1 2 3 4 5:4\", syl", "with its offset this voice lasts 11 beats and the pattern 10; shorten it, or give the pattern rests at its end")]
+    [InlineData("offset: 2", "offset: 0", "0}", "'offset': '0' is no length")]
+    [InlineData("offset: 2", "delay: 2", "delay", "a voice has no 'delay'")]
+    [InlineData("parts: [men, alto]", "parts: [men, Alto]", "Alto", "'parts' is 'Alto', but must be lower-case letters")]
+    [InlineData("parts: [men, alto]", "parts: everyone", "everyone", "a line for everyone is the pattern of the exercise itself")]
+    [InlineData("parts: bass, ", "", "{pattern: \"1:10", "a voice needs 'parts'")]
+    [InlineData(", pattern: \"1:10\"", "", "{parts: bass", "a voice needs 'pattern'")]
+    [InlineData("\"1:10\"", "\"x:10\"", "x:10", "'pattern': 'x' is no degree")]
+    [InlineData("syllables: \"loo/u\", ", "syllables: \"loo loo\", ", "loo loo", "2 syllables for 5 sounding notes")]
+    public void Each_fault_of_a_voice_is_told_at_its_place(string right, string wrong, string at, string words)
+    {
+        string source = Samples.Bend(Samples.InParts, right, wrong);
+        Expect.OneProblem(Read(source), source, at, words);
+    }
+
+    [Fact]
+    public void Breathing_has_no_voices() => Assert.Contains(
+        "'voices' has no meaning in a breathing exercise",
+        OnlyMessage(Samples.Bend(Samples.Exercises, "    rounds: 4", "    voices: [{parts: men, pattern: \"1\"}]")),
+        StringComparison.Ordinal);
+
+    [Fact]
     public void Sung_exercises_need_a_pattern_and_breathing_ones_need_phases()
     {
         const string Tempo = "tempo: {default: 60, from: 60, to: 60}";
@@ -73,7 +105,7 @@ public sealed class ExerciseFileTests
     [Fact]
     public void What_is_written_reads_back_as_the_same_exercises()
     {
-        IReadOnlyList<Exercise> all = [.. Read(Samples.Exercises).Value!, .. Catalogue.Load().Value!.Where(e => e.Id is not ("five-note-scale" or "counted-breath"))];
+        IReadOnlyList<Exercise> all = [.. Read(Samples.Exercises).Value!, .. Read(Samples.InParts).Value!, .. Catalogue.Load().Value!.Where(e => e.Id is not ("five-note-scale" or "counted-breath"))];
         string written = ExerciseFile.Write(all);
         FileRead<IReadOnlyList<Exercise>> read = Read(written);
         Assert.Empty(read.Problems);
@@ -83,7 +115,8 @@ public sealed class ExerciseFileTests
 
     private static string Fields(Exercise e) =>
         $"{e.Id}|{e.Title}|{e.Stage}|{e.Mode}|{e.Tempo}|{e.Articulation}|{e.Rounds}|{e.TalkSeconds}|{e.Instruction}|{e.Listen}|{e.Caution}"
-        + $"|{string.Join(' ', e.Pattern?.Notes ?? [])}|{string.Join(' ', e.Harmony)}|{string.Join(' ', e.Phases)}|{string.Join(' ', e.Dynamics)}|{string.Join(' ', e.Purposes)}";
+        + $"|{string.Join(' ', e.Pattern?.Notes ?? [])}|{string.Join(' ', e.Harmony)}|{string.Join(' ', e.Phases)}|{string.Join(' ', e.Dynamics)}|{string.Join(' ', e.Purposes)}"
+        + string.Concat(e.Voices.Select(voice => $"|{string.Join(' ', voice.Parts)}: {voice.Offset}: {string.Join(' ', voice.Pattern.Notes)}"));
 
     private static string OnlyMessage(string source) => Assert.Single(Read(source).Problems).Message;
 

@@ -71,6 +71,9 @@ public sealed class PlanFileTests
     [InlineData("reach: 0", "reach: 101", "101", "out of range (0 to 100 per cent)")]
     [InlineData("tolerance: 2", "tolerance: 13", "13", "out of range (0 to 12 semitones)")]
     [InlineData("most: 6", "most: 0", "0\n    because", "out of range (1 to 24 keys)")]
+    [InlineData("most: 6", "by: 0", "0\n    because", "out of range (1 to 12 semitones)")]
+    [InlineData("most: 6", "by: 13", "13", "out of range (1 to 12 semitones)")]
+    [InlineData("most: 6", "octave: maybe", "maybe", "'octave' must be true or false")]
     [InlineData("most: 6", "moist: 6", "moist", "'keys' has no 'moist'; did you mean 'most'?")]
     [InlineData("because: [attention before sound]", "because: attention", "attention", "'because' must be a list")]
     [InlineData("because: [attention before sound]", "because: [[a]]", "[a]", "'because' must be a text")]
@@ -96,6 +99,43 @@ public sealed class PlanFileTests
         string many = "format: 1\nsteps:\n" + string.Concat(Enumerable.Repeat("  - exercise: five-note-scale\n", 61));
         Assert.Contains("61 entries", Assert.Single(Read(many).Problems).Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("off: [{rule: breath-first}]", "{rule", "a rule that is off needs 'because'")]
+    [InlineData("off: [{rule: breth-first, because: x}]", "breth-first", "did you mean 'breath-first'?")]
+    [InlineData("off: [{rule: no-such, because: x}]", "no-such", "did you mean one of breath-first, ")]
+    [InlineData("off: [{rule: breath-first, because: x}, {rule: breath-first, because: y}]", "breath-first, because: y", "already used in line 2")]
+    [InlineData("off: breath-first", "breath-first", "'off' must be a list")]
+    [InlineData("bare: {told: true, because: x}", "\n  - exercise^", "a bare rehearsal has no warm-up")]
+    public void Rules_that_are_off_and_bare_rehearsals_are_read_strictly(string line, string at, string words)
+    {
+        string source = $"format: 1\n{line}\nsteps:\n  - exercise: five-note-scale\n";
+        Expect.OneProblem(Read(source), source, at.Replace("\n  - exercise^", "- exercise", StringComparison.Ordinal), words);
+    }
+
+    [Fact]
+    public void A_bare_rehearsal_needs_no_steps()
+    {
+        Plan plan = Read("format: 1\ndate: 2027-05-04\nbare: {told: true, because: as on the day}\n").Value!;
+        Assert.Equal(new BareRehearsal(true, "as on the day"), plan.Bare);
+        Assert.Empty(plan.Steps);
+        Assert.Equal(plan.Bare, Read(PlanFile.Write(plan)).Value!.Bare);
+        Assert.Contains("'bare' needs 'because'", Assert.Single(Read("format: 1\nbare: {told: true}\n").Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_and_their_fields_have_places_beside_the_plan()
+    {
+        PlanPlaces places = PlanPlaces.Of(Samples.Plan);
+        Assert.Equal(Expect.PlaceOf(Samples.Plan, "talk: 20"), At(places, 0, "talk"));
+        Assert.Equal(Expect.PlaceOf(Samples.Plan, "exercise: five-note-scale"), At(places, 1, "talk"));
+        Assert.Equal(Expect.PlaceOf(Samples.Plan, "keys:"), At(places, 1, "keys"));
+        Assert.Equal(Expect.PlaceOf(Samples.Plan, "minutes"), At(places, null, "minutes"));
+        Assert.Equal(Expect.PlaceOf(Samples.Plan, "steps"), At(places, null, ""));
+        Assert.Equal((1, 1), At(PlanPlaces.Of("["), 3, "keys"));
+    }
+
+    private static (int Line, int Column) At(PlanPlaces places, int? step, string field) => places.Find(step, field) is var place ? (place.Line, place.Column) : default;
 
     [Fact]
     public void A_newer_file_is_refused_with_one_sentence_whatever_else_it_holds()
@@ -123,7 +163,7 @@ public sealed class PlanFileTests
     /// <summary>Everything a plan says, in a form that compares lists by what they hold.</summary>
     private static string Fields(Plan plan) => string.Join('\n', plan.Steps
         .Select(step => $"{step with { Because = [] }}|{string.Join('|', step.Because)}")
-        .Prepend($"{plan.Date}|{plan.Title}|{plan.Minutes}|{plan.Rolling}")
+        .Prepend($"{plan.Date}|{plan.Title}|{plan.Minutes}|{plan.Rolling}|{string.Join(';', plan.Off)}")
         .Select(line => line.Replace("System.String[]", "", StringComparison.Ordinal)));
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);
@@ -133,6 +173,8 @@ public sealed class PlanFileTests
 
     private static readonly Gen<string> AnyId = OneOf("true", "null", "five-note-scale", "8", "1-2", "no", "e5");
 
+    private static readonly Gen<string> AnyOffRule = OneOf([.. PlanCheck.RuleNames]);
+
     private static readonly Gen<LadderSpec> AnyKeys =
         from start in OneOf<Pitch?>(null, Pitch.MiddleC, Pitch.Parse("Bb3"), Pitch.Parse("F#4"))
         from shape in Gen.Enum<LadderShape>()
@@ -140,7 +182,19 @@ public sealed class PlanFileTests
         from reach in Gen.Int[0, 100]
         from tolerance in Gen.Int[0, 12]
         from most in Gen.Int[0, 24]
-        select new LadderSpec { Start = start, Shape = shape, Limit = limit, ReachPercent = reach, ToleranceSemitones = tolerance, MostKeys = most == 0 ? null : most };
+        from apart in Gen.Int[1, 12]
+        from octave in Gen.Bool
+        select new LadderSpec
+        {
+            Start = start,
+            Shape = shape,
+            Limit = limit,
+            ReachPercent = reach,
+            ToleranceSemitones = tolerance,
+            StepSemitones = apart,
+            TakesOctave = octave,
+            MostKeys = most == 0 ? null : most,
+        };
 
     private static readonly Gen<PlanStep> AnyStep =
         from exercise in AnyId
@@ -166,6 +220,7 @@ public sealed class PlanFileTests
         from title in AnyText
         from minutes in Gen.Int[5, 60]
         from rolling in Gen.Bool
+        from off in Gen.Select(AnyOffRule, AnyText, (rule, because) => new RuleOff(rule, because)).Array[0, 1]
         from steps in AnyStep.List[1, 6]
-        select new Plan { Date = day == 0 ? null : new DateOnly(2020, 1, 1).AddDays(day), Title = title, Minutes = minutes, Rolling = rolling, Steps = steps };
+        select new Plan { Off = off, Date = day == 0 ? null : new DateOnly(2020, 1, 1).AddDays(day), Title = title, Minutes = minutes, Rolling = rolling, Steps = steps };
 }

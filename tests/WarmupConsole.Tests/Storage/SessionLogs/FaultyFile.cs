@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using WarmupConsole.Storage.SessionLogs;
 
 namespace WarmupConsole.Tests.Storage.SessionLogs;
@@ -23,6 +24,18 @@ internal sealed class FaultyFile : ILogFile
 
     internal int Flushes { get; private set; }
 
+    /// <summary>How often a failed flush dropped bytes.</summary>
+    internal int Drops { get; private set; }
+
+    /// <summary>True for a disk that says it has flushed and has not.</summary>
+    internal bool Lies { get; init; }
+
+    /// <summary>Bytes that no power cut takes away.</summary>
+    internal int Durable => durable;
+
+    /// <summary>What a reader sees, without a copy; valid until the next write.</summary>
+    internal ReadOnlySpan<byte> Held => CollectionsMarshal.AsSpan(held);
+
     public void Append(ReadOnlySpan<byte> bytes)
     {
         if (RefusesWrites)
@@ -40,11 +53,19 @@ internal sealed class FaultyFile : ILogFile
         {
             // As systems do: what could not be flushed is dropped.
             held.RemoveRange(durable, held.Count - durable);
+            Drops++;
             throw new IOException("Input/output error");
         }
 
         Flushes++;
-        durable = held.Count;
+        durable = Lies ? durable : held.Count;
+    }
+
+    /// <summary>The machine starts again with this much of the file, and works.</summary>
+    internal void Restart(int kept)
+    {
+        held.RemoveRange(kept, held.Count - kept);
+        (durable, RefusesWrites, RefusesFlush) = (kept, false, false);
     }
 
     public void Dispose()

@@ -52,6 +52,18 @@ public sealed class SessionLogThreadTests : IDisposable
     }
 
     [Fact]
+    public void A_mark_moved_or_taken_back_is_confirmed_like_a_new_one()
+    {
+        Post(LogSamples.Mark);
+        log.Drain();
+        Post(new MarkMoved(1, 1, 0));
+        log.Drain();
+        Post(new MarkUndone(1));
+        log.Drain();
+        Assert.Equal([1, 2, 3], confirmed);
+    }
+
+    [Fact]
     public void A_failing_file_is_told_once_and_its_marks_are_confirmed_only_when_it_works_again()
     {
         file.RefusesWrites = true;
@@ -63,7 +75,7 @@ public sealed class SessionLogThreadTests : IDisposable
         Assert.Empty(confirmed);
         file.RefusesWrites = false;
         log.Drain();
-        Assert.Equal([1], confirmed);
+        Assert.Equal([2], confirmed);
         Assert.Equal(3, SessionLogReader.Read(file.AfterPowerCut).Records.Count);
     }
 

@@ -26,6 +26,11 @@ public sealed class MutatedFilesTests
         Spoil(Samples.Exercises, seed, bytes => ExerciseFile.Read("f", bytes).Problems);
 
     [Theory]
+    [InlineData(5)]
+    public void A_spoilt_exercise_in_parts_is_read_or_refused(int seed) =>
+        Spoil(Samples.InParts, seed, bytes => ExerciseFile.Read("f", bytes).Problems);
+
+    [Theory]
     [InlineData(4)]
     public void A_spoilt_choir_is_read_or_refused(int seed) =>
         Spoil(Samples.Choir, seed, bytes => ChoirFile.Read("f", bytes).Problems);

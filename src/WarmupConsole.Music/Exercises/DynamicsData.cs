@@ -1,4 +1,4 @@
-namespace WarmupConsole.Music.Sounding;
+namespace WarmupConsole.Music.Exercises;
 
 /// <summary>One row per loudness word: the velocity at which the piano plays it (common practice: even steps that leave room at both ends).</summary>
 public static class DynamicsData
@@ -16,13 +16,17 @@ public static class DynamicsData
     /// <summary>All words, from soft to loud.</summary>
     public static IReadOnlyList<string> Words { get; } = [.. Rows.Select(row => row.Word)];
 
-    /// <summary>MIDI velocity of a word, 1–127.</summary>
+    /// <summary>Where a word stands from soft to loud, 0 for the softest.</summary>
     /// <exception cref="ArgumentException">No such word; see <see cref="Words"/>.</exception>
-    public static int Velocity(string word)
+    public static int Order(string word)
     {
         int row = Array.FindIndex(Rows, r => r.Word == word);
-        return row >= 0 ? Rows[row].Velocity : throw new ArgumentException($"'{word}' is no loudness: write one of {string.Join(", ", Words)}.", nameof(word));
+        return row >= 0 ? row : throw new ArgumentException($"'{word}' is no loudness: write one of {string.Join(", ", Words)}.", nameof(word));
     }
+
+    /// <summary>MIDI velocity of a word, 1–127.</summary>
+    /// <exception cref="ArgumentException">No such word; see <see cref="Words"/>.</exception>
+    public static int Velocity(string word) => Rows[Order(word)].Velocity;
 
     /// <summary>Velocity within a course of words that is spread evenly; in between it grows or fades steadily.</summary>
     /// <param name="course">One word or more.</param>

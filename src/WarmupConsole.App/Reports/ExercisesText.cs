@@ -1,0 +1,82 @@
+using System.Globalization;
+using System.Text;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.App.Reports;
+
+/// <summary>Exercises for a director to read.</summary>
+internal static class ExercisesText
+{
+    /// <summary>A line each: id, stage, title, purposes.</summary>
+    internal static string List(IReadOnlyList<Exercise> exercises)
+    {
+        if (exercises.Count == 0)
+        {
+            return AppTexts.NoExercises + "\n";
+        }
+
+        int id = exercises.Max(exercise => exercise.Id.Length);
+        int title = exercises.Max(exercise => exercise.Title.Length);
+        StringBuilder text = new();
+        foreach (Exercise exercise in exercises)
+        {
+            string purposes = string.Join(", ", exercise.Purposes.Select(PurposeData.Id));
+            text.Append(Printable.Line($"{exercise.Id.PadRight(id)}  {StageData.Words(exercise.Stage),-9}  {exercise.Title.PadRight(title)}  {purposes}".TrimEnd())).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Everything about one.</summary>
+    internal static string One(Exercise exercise)
+    {
+        StringBuilder text = new();
+        text.Append(Printable.Line($"{exercise.Title} ({exercise.Id}), {StageData.Words(exercise.Stage)}")).Append('\n');
+        foreach ((string name, string value) in Rows(exercise).Where(row => row.Value.Length > 0))
+        {
+            text.Append(Printable.Line($"  {name,-12} {value}")).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<(string Name, string Value)> Rows(Exercise exercise)
+    {
+        (Tempo usual, Tempo from, Tempo to) = exercise.Tempo;
+        return
+        [
+            .. exercise.Pattern is { } pattern ? Sung(exercise, pattern) : Counted(exercise),
+            ("tempo", string.Create(CultureInfo.InvariantCulture, $"{usual.BeatsPerMinute:0.#} ({from.BeatsPerMinute:0.#} to {to.BeatsPerMinute:0.#})")),
+            ("purposes", string.Join(", ", exercise.Purposes.Select(PurposeData.Words))),
+            .. Demands(exercise),
+            ("instruction", exercise.Instruction),
+            ("listen", exercise.Listen),
+            ("caution", exercise.Caution),
+        ];
+    }
+
+    private static IEnumerable<(string Name, string Value)> Sung(Exercise exercise, Pattern pattern) =>
+    [
+        ("degrees", PatternText.Write(pattern)),
+        ("syllables", SyllableText.Write(pattern)),
+        ("loudness", string.Join(' ', exercise.Dynamics)),
+    ];
+
+    private static IEnumerable<(string Name, string Value)> Counted(Exercise exercise) =>
+    [
+        ("phases", string.Join(", ", exercise.Phases.Select(phase => $"{Enum.GetName(phase.Action)!.ToLowerInvariant()} {phase.Counts}"))),
+        ("rounds", exercise.Rounds.ToString(CultureInfo.InvariantCulture)),
+    ];
+
+    private static IEnumerable<(string Name, string Value)> Demands(Exercise exercise)
+    {
+        if (ExerciseNumbers.Of(exercise) is { } asks)
+        {
+            yield return ("asks", string.Create(
+                CultureInfo.InvariantCulture,
+                $"{asks.High - asks.Low} semitones ({asks.Low} to {asks.High} from the tonic), largest leap {asks.LargestLeap}, {asks.NotesPerSecond} notes a second, {asks.LongestPhraseSeconds} s in one breath{(asks.TopVowel.Length == 0 ? "" : $", top note on [{asks.TopVowel}]")}"));
+        }
+    }
+}

@@ -1,0 +1,31 @@
+using System.Globalization;
+using System.Text.Json;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Planning;
+
+namespace WarmupConsole.App.Reports;
+
+/// <summary>Needs with their numbers as <c>warmup need list --json</c> prints them.</summary>
+internal sealed record NeedsReport(IReadOnlyList<NeedsReport.Need> Needs)
+{
+    internal static NeedsReport From(IEnumerable<(int Number, ChoirNeed Need)> needs) => new([.. needs.Select(need => Of(need.Number, need.Need))]);
+
+    internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.NeedsReport);
+
+    private static Need Of(int number, ChoirNeed need) => new(
+        number,
+        need.Who,
+        need.Pitch?.ToAscii(),
+        need.Region is { } region ? PitchRangeText.Write(region) : null,
+        need.Purpose is { } purpose ? PurposeData.Id(purpose) : null,
+        need.Piece,
+        need.Bars,
+        Day(need.Until),
+        Day(need.Done));
+
+    private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>The fields of needs.yaml; null where a need has none.</summary>
+    internal sealed record Need(int Number, string Part, string? Pitch, string? Region, string? Purpose, string Piece, string Bars, string? Until, string? Done);
+}

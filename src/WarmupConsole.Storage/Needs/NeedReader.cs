@@ -1,0 +1,69 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Yaml;
+
+namespace WarmupConsole.Storage.Needs;
+
+/// <summary>Reads one need and looks its names up.</summary>
+internal static class NeedReader
+{
+    private static readonly string[] Kinds = ["pitch", "region", "purpose"];
+
+    internal static ChoirNeed Read(MapReader fields, Choir choir)
+    {
+        ChoirNeed need = new()
+        {
+            Who = Who(fields, choir),
+            Pitch = ReadPitch(fields),
+            Region = fields.Optional("region") is { } region ? MusicField.Read(fields, region, "region", PitchRangeText.Parse)?.Value : null,
+            Purpose = fields.Choice("purpose", ExerciseWords.PurposeNames),
+            Piece = fields.Text("piece", ""),
+            Bars = fields.Text("bars", ""),
+            Until = fields.Date("until"),
+            Done = fields.Date("done"),
+        };
+        if (Kinds.Count(name => fields.Optional(name) is not null) != 1)
+        {
+            fields.Problems.Add(fields.Place, StorageTexts.NeedOfOneKind);
+        }
+
+        fields.Finish();
+        return need;
+    }
+
+    private static string Who(MapReader fields, Choir choir)
+    {
+        if (fields.Optional("part") is not { } node || fields.Values.Id(node, "part") is not { } id)
+        {
+            return LadderSpec.Everyone;
+        }
+
+        List<string> names = [LadderSpec.Everyone, .. choir.Parts.Select(part => part.Id), .. choir.Parts.SelectMany(part => part.Groups).Distinct()];
+        if (!names.Contains(id))
+        {
+            fields.Problems.Add(node, StorageTexts.UnknownLimit(id, names));
+        }
+
+        return id;
+    }
+
+    private static Pitch? ReadPitch(MapReader fields)
+    {
+        if (fields.Optional("pitch") is not { } node)
+        {
+            return null;
+        }
+
+        if (node is YamlText text && Pitch.TryParse(text.Value, out Pitch pitch))
+        {
+            return pitch;
+        }
+
+        fields.Problems.Add(node, StorageTexts.WrongType("pitch", "a pitch such as C4, Bb3 or F#4", node));
+        return null;
+    }
+}

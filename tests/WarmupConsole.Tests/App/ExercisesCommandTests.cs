@@ -1,0 +1,72 @@
+using System.Text.Json;
+using WarmupConsole.App;
+
+namespace WarmupConsole.Tests.App;
+
+public sealed class ExercisesCommandTests : IDisposable
+{
+    private readonly ToolRun tool = new();
+
+    public void Dispose() => tool.Dispose();
+
+    [Fact]
+    public void The_list_holds_the_catalogue_and_the_choirs_own_by_stage()
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "list", "--json"));
+        JsonElement[] all = [.. JsonDocument.Parse(tool.Output).RootElement.GetProperty("exercises").EnumerateArray()];
+        Assert.Contains(all, exercise => exercise.GetProperty("id").GetString() == "five-note-scale");
+        Assert.Contains(all, exercise => exercise.GetProperty("id").GetString() == "ferry-crossing");
+        Assert.Equal("body", all[0].GetProperty("stage").GetString());
+        Assert.Equal("settling", all[^1].GetProperty("stage").GetString());
+
+        tool.Call("exercises", "list");
+        Assert.Equal(all.Length, tool.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+    }
+
+    [Theory]
+    [InlineData("--stage", "lip-trill", "stage", "lip-trill")]
+    [InlineData("--stage", "body", "stage", "body")]
+    [InlineData("--purpose", "ensemble.canon", "purposes", "ensemble.canon")]
+    [InlineData("--purpose", "ensemble", "purposes", "ensemble.")]
+    public void The_list_may_be_narrowed(string option, string value, string field, string holds)
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "list", option, value, "--json"));
+        JsonElement[] found = [.. JsonDocument.Parse(tool.Output).RootElement.GetProperty("exercises").EnumerateArray()];
+        Assert.NotEmpty(found);
+        Assert.All(found, exercise => Assert.Contains(holds, exercise.GetProperty(field).GetRawText(), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Words_are_found_whatever_their_case_and_all_of_them_must_stand_there()
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "find", "FERRY", "oars"));
+        Assert.StartsWith("ferry-crossing  sung       Ferry crossing  tuning.scale, ", tool.Output, StringComparison.Ordinal);
+        Assert.Single(tool.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+
+        tool.Call("exercises", "find", "ferry", "submarine");
+        Assert.Equal(AppTexts.NoExercises + "\n", tool.Output);
+    }
+
+    [Fact]
+    public void One_exercise_is_shown_with_what_it_asks_of_the_voice()
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "show", "ferry-crossing"));
+        Assert.StartsWith("Ferry crossing (ferry-crossing), sung\n", tool.Output, StringComparison.Ordinal);
+        Assert.Contains("  asks         9 semitones (0 to 9 from the tonic), largest leap 3, 1.28 notes a second, 7.2 s in one breath, top note on [ɑ]\n", tool.Output, StringComparison.Ordinal);
+        Assert.Contains("  tempo        92 (72 to 108)\n", tool.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("caution", tool.Output, StringComparison.Ordinal);
+
+        tool.Call("exercises", "show", "counted-breath");
+        Assert.Contains("  phases       in ", tool.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("asks", tool.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_not_there_is_told_with_what_was_probably_meant()
+    {
+        Assert.Equal(ExitCodes.BadInput, tool.Call("exercises", "show", "ferry-crosing"));
+        Assert.Equal("There is no exercise 'ferry-crosing'. Did you mean ferry-crossing?\n", tool.Errors);
+        Assert.Equal(ExitCodes.BadInput, tool.Call("exercises", "list", "--stage", "shouting"));
+        Assert.Contains("'shouting' is no stage: write one of body, breathing, ", tool.Errors, StringComparison.Ordinal);
+    }
+}
