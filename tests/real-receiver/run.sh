@@ -7,7 +7,7 @@ set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 exec </dev/null
 root="$PWD"
-warmup="$(realpath "${WARMUP:-src/WarmupConsole.App/bin/Debug/net10.0/warmup}")"
+warmup="$(realpath -m "${WARMUP:-src/WarmupConsole.App/bin/Debug/net10.0/warmup}")"
 demo="$root/plans-demo/plans/2027-02-09.yaml"
 python="/usr/bin/python3"
 rungs_wanted=2
