@@ -91,6 +91,8 @@ public static class StorageTexts
 
     public static string RoundsWhenSung(string id) => $"'rounds' is for body and breathing exercises, and '{id}' is sung; use keys and most";
 
+    public static string TempoOfKeys(string id) => $"a tempo that changes from key to key is for sung exercises, and '{id}' is counted; write one tempo";
+
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
     public const string NotEmpty = "there is something in it already, and nothing is overwritten; name a folder that is empty or not there yet";
