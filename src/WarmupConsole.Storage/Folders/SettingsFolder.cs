@@ -8,6 +8,12 @@ public sealed class SettingsFolder(string root)
 {
     private const string ProgramFolder = "warmup-console";
 
+    /// <summary>What settings.yaml may hold.</summary>
+    public static FieldTable Fields { get; } = new(
+        "settings.yaml",
+        Field.Format,
+        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere."));
+
     public string Root { get; } = root;
 
     public string SettingsPath => Path.Combine(Root, "settings.yaml");
@@ -54,13 +60,13 @@ public sealed class SettingsFolder(string root)
 
     private FileRead<MachineSettings> Parse(byte[] bytes)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(SettingsPath, bytes, "settings.yaml");
+        FileRead<MapReader> opened = FormatCheck.Open(SettingsPath, bytes, Fields);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
         }
 
-        string port = opened.Value.Text("port", "");
+        string port = opened.Value.Text("port");
         opened.Value.Finish();
         return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port));
     }
