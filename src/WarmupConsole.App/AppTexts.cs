@@ -60,8 +60,6 @@ internal static class AppTexts
 
     internal static string BadDate(string text) => $"'{text}' is no date: write year-month-day, such as 2027-02-23.";
 
-    internal static string LogCannotStart(string reason) => $"The session log cannot be written: {reason}. The run goes on; marks are kept here and can be saved elsewhere when you leave.";
-
     internal static string CutOff(int step, string exercise, string key) =>
         $"This warm-up was cut off at step {step}, {exercise}{key}. Go on there? Enter goes on, n starts anew: ";
 
