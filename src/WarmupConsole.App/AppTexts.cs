@@ -45,6 +45,8 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string NothingToResume = "No run of this plan was cut off in the last six hours: this one begins anew.";
+    internal const string ResumeOrAnew = "--resume goes on with a run, --anew begins one: choose one of them.";
     internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 

@@ -73,7 +73,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         CutOffRun? cutOff = resume == false
             ? null
             : CutOffRun.Find(content.Folder, Path.GetFileName(content.Plan.Path), composition.Wall.GetLocalNow());
-        return cutOff is null ? Anew(content, null) : Resumed(content, cutOff, resume);
+        return cutOff is null ? Anew(content, resume == true ? AppTexts.NothingToResume : null) : Resumed(content, cutOff, resume);
     }
 
     /// <summary>The run that was cut off, if its log can be had and the director wants it; the log is held before the question is asked.</summary>

@@ -136,6 +136,13 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void To_go_on_and_to_begin_anew_at_once_is_refused()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("run", "--resume", "--anew"));
+        Assert.Contains(AppTexts.ResumeOrAnew, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Settings_that_cannot_be_read_are_told_at_their_place_and_not_overwritten()
     {
         string settings = _run.Folder.PathOf("settings", "settings.yaml");
