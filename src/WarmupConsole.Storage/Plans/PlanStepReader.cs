@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -11,11 +12,13 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
 {
     internal PlanStep Read(MapReader step)
     {
+        (Tempo? tempo, Tempo? lastTempo) = Tempos(step);
         PlanStep read = new()
         {
             ExerciseId = step.Id("exercise"),
             TalkSeconds = step.Whole("talk", PlanWords.Talk),
-            Tempo = TempoField.Optional(step, "tempo"),
+            Tempo = tempo,
+            LastTempo = lastTempo,
             Rounds = step.Whole("rounds", PlanWords.Rounds),
             BreathBeats = step.Whole("breath", PlanWords.Breath) ?? 2,
             Keys = Keys(step),
@@ -23,6 +26,19 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
         };
         CheckExercise(step, read);
         step.Finish();
+        return read;
+    }
+
+    /// <summary>One tempo, or one of the first key and one of the last.</summary>
+    private (Tempo? First, Tempo? Last) Tempos(MapReader step)
+    {
+        if (step.Optional("tempo") is not YamlMap || MapReader.Over(step.Optional("tempo")!, "'tempo'", problems) is not { } tempos)
+        {
+            return (TempoField.Optional(step, "tempo"), null);
+        }
+
+        (Tempo? First, Tempo? Last) read = (TempoField.Optional(tempos, "from"), TempoField.Required(tempos, "to"));
+        tempos.Finish();
         return read;
     }
 
@@ -103,6 +119,10 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
         else if (exercise.IsSung && step.Optional("rounds") is { } rounds)
         {
             problems.Add(rounds, StorageTexts.RoundsWhenSung(exercise.Id));
+        }
+        else if (!exercise.IsSung && step.Optional("tempo") is YamlMap)
+        {
+            problems.Add(step.Optional("tempo")!, StorageTexts.TempoOfKeys(exercise.Id));
         }
     }
 }

@@ -89,7 +89,7 @@ public sealed class MapReader
         foreach (YamlField field in map.Fields.Where(field => !asked.Contains(field.Name.Value)))
         {
             IReadOnlyList<string> near = Nearest.To(field.Name.Value, asked);
-            Problems.Add(field.Name, StorageTexts.Unknown(what, field.Name.Value, near.Count > 0 ? near : asked));
+            Problems.Add(field.Name, StorageTexts.Unknown(what, field.Name.Value, near.Count > 0 ? near : [.. asked.Distinct()]));
         }
     }
 
