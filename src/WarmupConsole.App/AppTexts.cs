@@ -28,7 +28,8 @@ internal static class AppTexts
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
     internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
     internal const string PortFromOption = "chosen with --port";
-    internal const string ReviewAbout = "What the last warm-up showed: steps, marks, and a table of marked and sung pitches.";
+    internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked.";
+    internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
     internal const string NextAbout = "Write the next plan: it answers the last session's marks and changes some exercises for variety.";

@@ -47,10 +47,16 @@ public static class ReviewText
     private static string Sentence(ReviewMark[] parts, Choir choir)
     {
         ReviewMark mark = parts[0];
-        Pitch? pitch = mark.IsPitchNamed ? mark.Pitches[0] : null;
         return mark.Kind is { } kind
-            ? MarkWords.Sentence(choir, PartsOf(parts, choir), MarkWords.What(choir, kind, mark.Strength), MarkWords.Where(choir.Notes, pitch, mark.Place, mark.Key))
+            ? MarkWords.Sentence(choir, PartsOf(parts, choir), MarkWords.What(choir, kind, mark.Strength), Where(parts, choir))
             : "noted: " + MarkText.Clean(mark.Raw);
+    }
+
+    private static string Where(ReviewMark[] parts, Choir choir)
+    {
+        Pitch[] named = [.. parts.Where(part => part.IsPitchNamed).SelectMany(part => part.Pitches).DistinctBy(pitch => pitch.Midi)];
+        string octaves = named.Length > 1 ? $"on {choir.Notes.WriteName(named[0])}, {parts[0].Place}" : parts[0].Place;
+        return MarkWords.Where(choir.Notes, named.Length == 1 ? named[0] : null, octaves, parts[0].Key);
     }
 
     private static void WriteHead(StringBuilder text, SessionReview review)

@@ -115,6 +115,31 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void A_log_that_a_console_still_writes_is_running_and_not_cut_off()
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(CommandRun.Demo, "sessions", "2027-02-09T19-30-00.jsonl"));
+        string path = _run.Folder.Write(string.Join('\n', lines[..^1]) + "\n", "sessions", "2027-02-09T19-30-00.jsonl");
+        string held = _run.Folder.Write("", "sessions", "2027-02-09T19-30-00.lock");
+        using (File.Open(held, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            Assert.Equal(ExitCodes.Ok, _run.Type("review", path));
+            Assert.Contains("Still running, so far", _run.Output, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", path));
+        Assert.Contains("Cut off after", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_table_shows_marked_pitches_and_with_all_every_one()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo));
+        int marked = _run.Output.Split('\n').Length;
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo, "--all"));
+        Assert.True(_run.Output.Split('\n').Length > marked);
+    }
+
+    [Fact]
     public void Without_a_session_the_review_says_what_to_do()
     {
         _run.Folder.Write(Choir, "choir.yaml");
