@@ -6,8 +6,8 @@ namespace WarmupConsole.Sessions.Planning.Next;
 /// <param name="Answers">The needs that its ladder answers; such a step is neither exchanged nor shortened.</param>
 internal sealed record DraftStep(PlanStep Step, int? Origin, IReadOnlyList<Need> Answers)
 {
-    /// <summary>True when last time never came to it: then it is not exchanged either.</summary>
-    internal bool IsOwed { get; init; }
+    /// <summary>True for a step that is there for a reason of its own and is not exchanged: last time never came to it, or it mends the plan.</summary>
+    internal bool IsSettled { get; init; }
 
     internal DraftStep Because(string reason) => this with { Step = Step with { Because = [.. Step.Because.Where(old => old != reason), reason] } };
 

@@ -35,7 +35,7 @@ internal static class Mending
         from index in Enumerable.Range(0, draft.Steps.Count)
         let stage = draft.ExerciseOf(index).Stage
         where Enumerable.Range(0, index).Any(before => draft.ExerciseOf(before).Stage > stage)
-        select draft.Without(index).InsertFirst(draft.Steps[index].OnlyBecause(NextPlanTexts.Mended(stage)));
+        select draft.Without(index).InsertFirst(draft.Steps[index].OnlyBecause(NextPlanTexts.Moved(stage)) with { IsSettled = true });
 
     private static IEnumerable<Draft> Held(Draft draft) =>
         from index in Enumerable.Range(0, draft.Steps.Count)
@@ -45,7 +45,7 @@ internal static class Mending
         select draft.With(index, (step with
         {
             Step = step.Step with { Keys = keys with { ReachPercent = 0, ToleranceSemitones = Math.Min(keys.ToleranceSemitones, UsualTolerance) } },
-        }).Because(NextPlanTexts.Held));
+        }).Because(NextPlanTexts.Held) with { IsSettled = true });
 
     /// <summary>Exercises that the choir knows before others, simple ones before others.</summary>
     private static IEnumerable<Draft> Added(Draft draft) =>
@@ -56,5 +56,5 @@ internal static class Mending
             .ThenByDescending(exercise => exercise.Purposes.Contains(Purpose.Simple))
             .ThenBy(exercise => exercise.Id, StringComparer.Ordinal)
         let step = new PlanStep { ExerciseId = exercise.Id, Keys = new() { MostKeys = Keys } }
-        select draft.InsertFirst(new DraftStep(step, null, []).OnlyBecause(NextPlanTexts.Mended(stage)));
+        select draft.InsertFirst(new DraftStep(step, null, []) { IsSettled = true }.OnlyBecause(NextPlanTexts.Added(stage)));
 }

@@ -21,14 +21,9 @@ internal static class NextPlanTexts
 
     internal const string Held = "kept within the comfortable range: extremes belong to the last third (common practice)";
 
-    /// <summary>Why a step was put where it is, by its stage.</summary>
-    internal static string Mended(Stage stage) => stage switch
-    {
-        Stage.Body or Stage.Breathing => "put here since breath comes before sound (common practice)",
-        Stage.Sung => "put here since a closed vowel is the first one sung (common practice)",
-        Stage.Settling => "put here since the voices settle last (common practice)",
-        _ => "put here since half-closed sounds come before full singing (common practice)",
-    };
+    internal static string Added(Stage stage) => $"added since {Order(stage)} (common practice)";
+
+    internal static string Moved(Stage stage) => $"moved here since {Order(stage)} (common practice)";
 
     internal static string NotMended(string remark) => $"Nothing in the catalogue mends this: {remark}";
 
@@ -67,6 +62,14 @@ internal static class NextPlanTexts
     private static string Evidence(Need need) => need.Rungs == 0
         ? need.Words
         : string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})");
+
+    private static string Order(Stage stage) => stage switch
+    {
+        Stage.Body or Stage.Breathing => "breath comes before sound",
+        Stage.Sung => "a closed vowel is the first one sung",
+        Stage.Settling => "the voices settle last",
+        _ => "half-closed sounds come before full singing",
+    };
 
     private static string On(DateOnly? day) => day is { } known ? string.Create(CultureInfo.InvariantCulture, $"on {known:d MMMM}") : "last time";
 

@@ -37,7 +37,7 @@ internal static class Variety
     /// <summary>Steps that answer nothing and were sung last time: sung ones before the others, beginning at another one each week.</summary>
     private static IEnumerable<int> ByWeek(Draft draft, int week)
     {
-        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, IsOwed: false, Answers.Count: 0 })];
+        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, IsSettled: false, Answers.Count: 0 })];
         return Turned(free, week).OrderByDescending(index => draft.ExerciseOf(index).IsSung);
     }
 
