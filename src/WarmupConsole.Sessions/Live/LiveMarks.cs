@@ -29,7 +29,7 @@ internal sealed class LiveMarks(LiveTurn turn)
 
     public void MoveBack()
     {
-        LiveMark[] line = NewestLine();
+        IReadOnlyList<LiveMark> line = NewestLine();
         if (line is [{ Anchor.Rung: 0 }, ..])
         {
             turn.Tell(LiveTexts.FirstRung);
@@ -66,19 +66,16 @@ internal sealed class LiveMarks(LiveTurn turn)
         turn.Record(fact);
     }
 
-    /// <summary>The marks of the line that was typed last; when there is none, the director is told.</summary>
-    private LiveMark[] NewestLine()
+    /// <summary>When there is no mark, the director is told.</summary>
+    private IReadOnlyList<LiveMark> NewestLine()
     {
         if (Session.Marks.Count == 0)
         {
             turn.Tell(LiveTexts.NoMark);
-            return [];
         }
 
-        return [.. Session.Marks.Where(mark => LineOf(mark) == LineOf(Session.Marks[^1]))];
+        return Session.NewestLine;
     }
-
-    private static (Music.Rhythm.Moment At, string Raw) LineOf(LiveMark mark) => (mark.Anchor.At, mark.Content.Raw);
 
     private static MarkMade Made(LiveMark mark) => new(
         mark.Id,

@@ -16,7 +16,7 @@ public static class MarkKindData
         new("easy", "easy", ["e", "easily"], true),
         new("breathy", "breathy", ["br", "airy"], false),
         new("short-of-breath", "short of breath", ["sb", "short", "breath", "out of breath"], false),
-        new("late", "late", ["l", "behind", "dragging"], false),
+        new("late", "late", ["l", "behind", "dragging", "slow", "sluggish"], false),
         new("early", "early", ["ea", "ahead", "rushing"], false),
         new("uneven", "uneven", ["u", "un", "bumpy"], false),
         new("scooping", "scooping", ["sc", "scoop", "scoops", "scooped"], false),

@@ -12,4 +12,7 @@ public sealed record ReviewStep(int Step, string ExerciseId, string Title, TimeS
 {
     /// <summary>True when it is led through keys, false when it runs in rounds.</summary>
     public bool HasKeys { get; init; }
+
+    /// <summary>True when a key was sung or a round was done; else it was passed over, or never began.</summary>
+    public bool HasWork => Rungs + Rounds > 0;
 }

@@ -35,11 +35,18 @@ internal static class ReviewSummary
             _ => "Cut off after",
         };
         string minutes = review.PlannedMinutes is { } planned ? $" of {planned} minutes" : "";
-        int begun = review.Steps.Count;
-        string steps = review.NotBegun.Count == 0
-            ? begun == 1 ? "1 step" : $"{(review.PlannedMinutes is null ? "" : "all ")}{begun} steps"
-            : $"{begun} of {begun + review.NotBegun.Count} steps, {ReviewText.Count(review.NotBegun.Count, "step")} never began";
-        return $"{how} {ReviewText.Clock(review.Spent)}{minutes}: {steps}.";
+        return $"{how} {ReviewText.Clock(review.Spent)}{minutes}: {Steps(review)}.";
+    }
+
+    /// <summary>"all 12 steps", "7 of 12 steps, 2 passed over, 3 never begun".</summary>
+    private static string Steps(SessionReview review)
+    {
+        int all = review.Steps.Count + review.NotBegun.Count;
+        int done = review.Steps.Count(step => step.HasWork);
+        (int Number, string How)[] rows = [(review.Steps.Count - done, "passed over"), (review.NotBegun.Count, "never begun")];
+        string[] left = [.. rows.Where(row => row.Number > 0).Select(row => $"{row.Number} {row.How}")];
+        string whole = review.PlannedMinutes is null ? "" : "all ";
+        return left.Length == 0 ? $"{whole}{ReviewText.Count(all, "step")}" : $"{done} of {ReviewText.Count(all, "step")}, {string.Join(", ", left)}";
     }
 
     /// <summary>The most frequent first: "altos flat (3 times, in E♭ and E), tenors late (once, in C)"; more than three are counted.</summary>

@@ -70,18 +70,14 @@ public static class ReviewText
         text.Append("\nSteps\n");
         foreach (ReviewStep step in review.Steps.Concat(review.NotBegun).OrderBy(step => step.Step))
         {
-            string course = review.NotBegun.Contains(step) ? "     –  never began" : $"{Clock(step.Spent),6}  of it talk {Clock(step.Talk)}, {Work(step)}";
+            string course = review.NotBegun.Contains(step) ? "     –  never began" : $"{Clock(step.Spent),6}  {Work(step)}";
             text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {course}\n");
         }
     }
 
-    private static string Work(ReviewStep step) => (step.HasKeys, step.Rungs, step.Rounds) switch
-    {
-        (true, 0, _) => "no key sung to its end",
-        (true, _, _) => Count(step.Rungs, "key"),
-        (false, _, 0) => "no round",
-        _ => Count(step.Rounds, "round"),
-    };
+    private static string Work(ReviewStep step) => step.HasWork
+        ? $"of it talk {Clock(step.Talk)}, {(step.HasKeys ? Count(step.Rungs, "key") : Count(step.Rounds, "round"))}"
+        : $"passed over: {(step.HasKeys ? "no key was sung to its end" : "no round was begun")}";
 
     private static void WriteMarks(StringBuilder text, SessionReview review, Choir choir)
     {

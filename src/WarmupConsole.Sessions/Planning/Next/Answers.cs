@@ -69,9 +69,8 @@ internal static class Answers
     /// <summary>What a step answers takes the place of the reason it was kept for.</summary>
     private static DraftStep Answering(DraftStep step, Need need)
     {
-        DraftStep answering = step with { Answers = [.. step.Answers, need] };
-        string reason = NextPlanTexts.Answers(need);
-        return step.Answers.Count == 0 ? answering.OnlyBecause(reason) : answering.Because(reason);
+        IReadOnlyList<Need> answers = [.. step.Answers, need];
+        return step with { Answers = answers, Step = step.Step with { Because = NextPlanTexts.Answers(answers) } };
     }
 
     private static Stage[] StagesFor(Need need) => Tiring.Contains(need.Kind) ? ReliefFirst : SungFirst;

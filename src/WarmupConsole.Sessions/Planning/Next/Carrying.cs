@@ -9,7 +9,7 @@ internal static class Carrying
     {
         PlanStep old = input.Last.Steps[index];
         Exercise exercise = input.Exercises[old.ExerciseId];
-        bool isOwed = input.Review is { } review && review.NotBegun.Any(step => step.Step == index && step.ExerciseId == old.ExerciseId);
+        bool isOwed = input.Review is { } review && review.Steps.Concat(review.NotBegun).Any(step => !step.HasWork && step.Step == index && step.ExerciseId == old.ExerciseId);
         bool wasNew = old.TalkSeconds > exercise.TalkSeconds && !isOwed && !input.Earlier.Any(plan => plan.Steps.Any(step => step.ExerciseId == old.ExerciseId));
         string reason = isOwed ? NextPlanTexts.Owed(input.LastDay) : NextPlanTexts.Kept(input.LastDay, exercise.Purposes);
         DraftStep carried = new DraftStep(old with { TalkSeconds = wasNew ? null : old.TalkSeconds }, index, []) { IsSettled = isOwed }.OnlyBecause(reason);

@@ -21,6 +21,9 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     /// <summary>The strongest that was said of it, or empty.</summary>
     internal string Strength { get; init; } = "";
 
+    /// <summary>True when the director asked for it; else it was heard.</summary>
+    internal bool IsAsked => Kind == Asked;
+
     /// <summary>
     /// All needs of the last session, the most often marked first, then in the order in which they were marked; after them the
     /// pitches that the director asked for, part by part: a pitch asked for is evidence like a mark.

@@ -201,10 +201,10 @@ public sealed class SessionReviewTests
         string[] lines = ReviewText.Write(review, SampleChoir.Four).Split('\n');
 
         Assert.Equal(["trill-fifth", "five-note-scale", "thirds-climb", "arpeggio", "sighing-hum"], review.NotBegun.Select(step => step.ExerciseId));
-        Assert.Equal("Ended early after 0:55 of 15 minutes: 3 of 8 steps, 5 steps never began.", lines[2]);
+        Assert.Equal("Ended early after 0:55 of 15 minutes: 1 of 8 steps, 2 passed over, 5 never begun.", lines[2]);
         Assert.EndsWith("talk 0:20, 1 round", lines[7], StringComparison.Ordinal);
-        Assert.EndsWith("no round", lines[8], StringComparison.Ordinal);
-        Assert.EndsWith("no key sung to its end", lines[9], StringComparison.Ordinal);
+        Assert.EndsWith("passed over: no round was begun", lines[8], StringComparison.Ordinal);
+        Assert.EndsWith("passed over: no key was sung to its end", lines[9], StringComparison.Ordinal);
         Assert.Equal("   4  Trill fifth                           –  never began", lines[10]);
     }
 
