@@ -15,8 +15,11 @@ public abstract record LiveInput
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;
 
-    /// <summary>A mark was typed and kept.</summary>
-    public sealed record MarkKept(string Raw, MarkAnchor Anchor) : LiveInput;
+    /// <summary>A mark was typed and kept; with the number of a pin, it puts that pin in words.</summary>
+    public sealed record MarkKept(string Raw, MarkAnchor Anchor, int? Pin = null) : LiveInput;
+
+    /// <summary>This moment is pinned, to be put in words later.</summary>
+    public sealed record PinMoment : LiveInput;
 
     /// <summary>The newest mark is taken back.</summary>
     public sealed record UndoMark : LiveInput;

@@ -82,7 +82,10 @@ public static class LiveMachine
                 Act(act.Action, turn, states);
                 break;
             case LiveInput.MarkKept kept:
-                new LiveMarks(turn).Keep(kept.Raw, kept.Anchor);
+                new LiveMarks(turn).Keep(kept);
+                break;
+            case LiveInput.PinMoment:
+                new LiveMarks(turn).Pin();
                 break;
             case LiveInput.UndoMark:
                 new LiveMarks(turn).Undo();

@@ -8,13 +8,20 @@ internal sealed class LiveMarks(LiveTurn turn)
 {
     private LiveSession Session => turn.Session;
 
-    public void Keep(string raw, MarkAnchor anchor)
+    /// <summary>A mark of its own; or the words of a pin, unless that was taken back meanwhile or has words already.</summary>
+    public void Keep(LiveInput.MarkKept kept)
     {
-        MarkContent content = MarkGrammar.Parse(raw, Session.Warmup.Choir);
-        LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
-        Record(Made(mark), [.. Session.Marks, mark]);
-        turn.Session = Session with { NextMarkId = mark.Id + 1 };
+        if (Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin) is { } pin)
+        {
+            PutInWords(pin, kept.Raw);
+        }
+        else
+        {
+            Add(kept.Raw, kept.Anchor);
+        }
     }
+
+    public void Pin() => Add("", Session.AnchorAt(turn.Now));
 
     public void Undo()
     {
@@ -56,6 +63,29 @@ internal sealed class LiveMarks(LiveTurn turn)
             : anchor.Step < session.Warmup.Steps.Count ? session.Warmup.Steps[anchor.Step].Ladder.Rungs
             : [];
         return anchor with { Tonic = anchor.Rung < rungs.Count ? rungs[anchor.Rung].Tonic : null };
+    }
+
+    private void Add(string raw, MarkAnchor anchor)
+    {
+        LiveMark mark = Unflushed(Session.NextMarkId, raw, anchor);
+        Record(Made(mark), [.. Session.Marks, mark]);
+        turn.Session = Session with { NextMarkId = mark.Id + 1 };
+    }
+
+    /// <summary>What was said last is the newest mark.</summary>
+    private void PutInWords(LiveMark pin, string raw)
+    {
+        LiveMark worded = Unflushed(pin.Id, raw, pin.Anchor);
+        MarkMade made = Made(worded);
+        Record(
+            new MarkWorded(made.Id, made.Raw, made.Parts, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Place),
+            [.. Session.Marks.Where(mark => mark != pin), worded]);
+    }
+
+    private LiveMark Unflushed(int id, string raw, MarkAnchor anchor)
+    {
+        MarkContent content = MarkGrammar.Parse(raw, Session.Warmup.Choir);
+        return new(id, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
     }
 
     private void Record(SessionEvent fact, IReadOnlyList<LiveMark> marks)

@@ -71,8 +71,11 @@ public sealed record LiveSession
     /// <summary>Time spent in step and warm-up.</summary>
     public LiveClocks Clocks { get; init; } = new(TimeSpan.Zero, TimeSpan.Zero, default, false);
 
-    /// <summary>In the order in which they were made, without those taken back.</summary>
+    /// <summary>In the order in which they were made or put in words, without those taken back.</summary>
     public IReadOnlyList<LiveMark> Marks { get; init; } = [];
+
+    /// <summary>The pinned moments that have no words yet, the oldest first.</summary>
+    public IEnumerable<LiveMark> Pins => Marks.Where(mark => mark.IsPin);
 
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;

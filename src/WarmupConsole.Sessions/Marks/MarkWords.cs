@@ -7,7 +7,7 @@ namespace WarmupConsole.Sessions.Marks;
 public static class MarkWords
 {
     /// <summary>
-    /// "altos flat in E", "tenors and basses sharp on A♭3 (in D♭)", or "noted: ..." for a free note. The key is the one named, else the
+    /// "altos flat in E", "tenors and basses sharp on A♭3 (in D♭)", "noted: ..." for a free note, or "pinned in E" for a pin. The key is the one named, else the
     /// anchor's. Control characters of the typed text are left out.
     /// </summary>
     public static string Echo(MarkContent content, MarkAnchor anchor, Choir choir)
@@ -17,7 +17,7 @@ public static class MarkWords
         ArgumentNullException.ThrowIfNull(choir);
         if (content.KindId is not { } kind)
         {
-            return "noted: " + MarkText.Clean(content.Raw);
+            return content.Raw.Length > 0 ? "noted: " + MarkText.Clean(content.Raw) : $"pinned {Where(choir.Notes, null, "", anchor.Tonic)}".TrimEnd();
         }
 
         return Sentence(choir, content.PartIds, kind, Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic));

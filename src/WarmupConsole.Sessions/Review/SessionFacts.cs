@@ -39,7 +39,7 @@ public sealed record SessionFacts
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
-    /// <summary>In the order in which they were made, without those taken back.</summary>
+    /// <summary>In the order in which they were made or put in words, without those taken back.</summary>
     public IReadOnlyList<MarkFact> Marks { get; init; } = [];
 
     /// <summary>The id the next mark gets; ids of marks taken back are not used again.</summary>
@@ -51,7 +51,7 @@ public sealed record SessionFacts
     /// <summary>The facts after one more event; kinds that change none of them are passed over.</summary>
     public SessionFacts After(SessionEvent happened) => happened switch
     {
-        MarkMade or MarkUndone or MarkMoved => AfterMark(happened),
+        MarkMade or MarkUndone or MarkMoved or MarkWorded => AfterMark(happened),
         StepStarted step => this with
         {
             HasBegun = true,
@@ -94,6 +94,10 @@ public sealed record SessionFacts
         MarkMoved moved => this with
         {
             Marks = [.. Marks.Select(mark => mark.Id == moved.Id ? mark with { Step = moved.Step, Rung = moved.Rung } : mark)],
+        },
+        MarkWorded worded when Marks.FirstOrDefault(mark => mark.Id == worded.Id) is { } pin => this with
+        {
+            Marks = [.. Marks.Where(mark => mark != pin), pin with { Raw = worded.Raw }],
         },
         _ => this,
     };

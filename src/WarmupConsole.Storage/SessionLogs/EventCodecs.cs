@@ -21,6 +21,7 @@ internal static class EventCodecs
         ("hold-changed", typeof(HoldChanged), EventJson.Default.HoldChanged),
         ("mark-made", typeof(MarkMade), EventJson.Default.MarkMade),
         ("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved),
+        ("mark-worded", typeof(MarkWorded), EventJson.Default.MarkWorded),
         ("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone),
         ("run-ended", typeof(RunEnded), EventJson.Default.RunEnded),
     ];

@@ -13,6 +13,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(MarkMade))]
 [JsonSerializable(typeof(MarkMoved))]
 [JsonSerializable(typeof(MarkUndone))]
+[JsonSerializable(typeof(MarkWorded))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
 [JsonSerializable(typeof(LeadInStarted))]

@@ -29,7 +29,7 @@ internal static class MarksPanel
     {
         if (model.Line.Anchor is { } anchor)
         {
-            DrawOpen(row, model.Line.Text, anchor, model.Notes);
+            DrawOpen(row, model, anchor);
         }
         else if (model.Session is { State: LiveState.Finished, Marks.Count: > 0 })
         {
@@ -37,7 +37,9 @@ internal static class MarksPanel
         }
         else if (model.Session.Marks.Count > 0)
         {
-            row.WriteFit(0, 0, Words(model.Session.Marks[^1]), Ink.Strong);
+            string waiting = Waiting(model.Session);
+            row.WriteRight(0, waiting, Ink.Plain);
+            row.Sub(0, 0, row.Width - waiting.Length - 2, 1).WriteFit(0, 0, Words(model.Session.Marks[^1]), Ink.Strong);
         }
         else
         {
@@ -46,13 +48,24 @@ internal static class MarksPanel
     }
 
     internal static string Words(LiveMark mark) =>
-        ScreenTexts.Of("{0}  {1}, {2}", mark.Id, mark.Echo, mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
+        ScreenTexts.Of("{0}  {1}, {2}", mark.Id, Placed(mark), mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
+
+    /// <summary>With the count of its key in the ladder: going up and coming down are two.</summary>
+    private static string Placed(LiveMark mark) =>
+        mark.Anchor.Tonic is null ? mark.Echo : ScreenTexts.Of(ScreenTexts.MarkOfKey, mark.Echo, mark.Anchor.Rung + 1);
+
+    private static string Waiting(LiveSession session) =>
+        session.Pins.Count() is > 0 and int pins ? ScreenTexts.Of(ScreenTexts.PinsWait, pins) : "";
 
     /// <summary>A long text shows its end, where the letters appear.</summary>
-    private static void DrawOpen(Pane row, string text, MarkAnchor anchor, NoteNaming notes)
+    private static void DrawOpen(Pane row, ScreenModel model, MarkAnchor anchor)
     {
-        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, notes.WriteName(tonic)) : ScreenTexts.MarkPrompt;
-        string hint = row.Width < NarrowColumns ? "" : ScreenTexts.MarkHint;
+        string word = model.Line.Pin is null ? ScreenTexts.MarkWord : ScreenTexts.PinWord;
+        string prompt = anchor.Tonic is { } tonic
+            ? ScreenTexts.Of(ScreenTexts.MarkPromptAt, word, model.Notes.WriteName(tonic), anchor.Rung + 1)
+            : word + " ";
+        string hint = row.Width < NarrowColumns ? "" : Hint(model);
+        string text = model.Line.Text;
         int room = row.Width - prompt.Length - hint.Length - 3;
         string[] elements = [.. CellText.Split(text)];
         int skip = 0;
@@ -66,4 +79,9 @@ internal static class MarksPanel
         row.Write(x, 0, Cursor, Ink.Live);
         row.WriteRight(0, hint, Ink.Faint);
     }
+
+    private static string Hint(ScreenModel model) =>
+        MarkSuggestions.For(model.Line.Text, model.Session.Warmup.Choir, model.Session.Marks) is [{ } first, ..]
+            ? ScreenTexts.Of(ScreenTexts.Suggested, first)
+            : ScreenTexts.MarkHint;
 }

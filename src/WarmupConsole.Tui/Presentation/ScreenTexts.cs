@@ -65,8 +65,16 @@ public static class ScreenTexts
     public const string Saved = "saved";
     public const string Saving = "saving…";
     public const string MarkPrompt = "mark ";
-    public const string MarkPromptIn = "mark in {0} ";
+    public const string MarkPromptAt = "{0} in {1}, key {2}: ";
     public const string MarkHint = "Enter keeps";
+    public const string Suggested = "Enter keeps  Ctrl+Y {0}";
+    public const string MarkOfKey = "{0}, key {1}";
+    public const string MarkWord = "mark";
+    public const string PinWord = "pin";
+    public const string PinsWait = "{0} without words";
+    public const string PinsToSay = "Pins without words: {0}. The key : opens the oldest, and the next after it.";
+    public const string NothingSuggested = "Nothing is suggested for these letters.";
+    public const string NoPin = "There is no pin without words.";
     public const string NothingToUndo = "There is no mark to take back.";
     public const string NothingToMove = "There is no mark to move.";
     public const string NothingWritten = "Only blanks were written: nothing was kept.";
@@ -86,7 +94,7 @@ public static class ScreenTexts
     public const string HelpTitle = "Keys";
     public const string HelpHint = "Letters and digits write a mark; these keys drive, also now. (In brackets) at the foot: not at this moment. ? closes this page.";
     public const string HelpLineOpen = "in a mark";
-    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests). A letter is a mark, by what was heard (f flat, s sharp, g good); * is a note in other words.";
+    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests). A letter is a mark, by what was heard (f flat, s sharp, g good); * is a note in other words, ! a pin.";
 
     public const string CareCard =
         "Start quietly; nobody pushes for a note. Pain: stop. Dizziness: breathe normally and sit down. "
@@ -159,7 +167,10 @@ public static class ScreenTexts
     {
         [ScreenCommand.KeepMark] = ("keep", "Keeps the mark."),
         [ScreenCommand.EraseLetter] = ("erase", "Takes back the last letter; the line closes when it is empty."),
-        [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark."),
+        [ScreenCommand.TakeSuggestion] = ("take", "Keeps the mark that is suggested at the right."),
+        [ScreenCommand.Pin] = ("pin", "Pins this moment, to be put in words later."),
+        [ScreenCommand.SayPin] = ("say pin", "Opens a mark on the oldest pin without words."),
+        [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark or pin."),
         [ScreenCommand.MoveMarkBack] = ("mark back", "The newest mark was meant for the key before."),
         [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
         [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),

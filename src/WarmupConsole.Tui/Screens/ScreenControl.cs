@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Tui.Keys;
 using WarmupConsole.Tui.Presentation;
 
@@ -126,6 +127,15 @@ public sealed class ScreenControl(ILiveConsole console)
             case ScreenCommand.EraseLetter:
                 Line = Line.Erase();
                 break;
+            case ScreenCommand.TakeSuggestion:
+                TakeSuggestion();
+                break;
+            case ScreenCommand.Pin:
+                console.Post(new LiveInput.PinMoment());
+                break;
+            case ScreenCommand.SayPin:
+                Line = MarkLine.For(console.Session.Pins.First());
+                break;
             case ScreenCommand.UndoMark:
                 console.Post(new LiveInput.UndoMark());
                 break;
@@ -145,7 +155,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         if (Line.Kept is { } mark)
         {
-            console.Post(new LiveInput.MarkKept(mark.Raw, mark.Anchor));
+            console.Post(new LiveInput.MarkKept(mark.Raw, mark.Anchor, Line.Pin));
         }
         else
         {
@@ -153,6 +163,19 @@ public sealed class ScreenControl(ILiveConsole console)
         }
 
         Line = MarkLine.Closed;
+    }
+
+    private void TakeSuggestion()
+    {
+        if (MarkSuggestions.For(Line.Text, console.Session.Warmup.Choir, console.Session.Marks) is [{ } first, ..])
+        {
+            Line = Line with { Text = first };
+            Keep();
+        }
+        else
+        {
+            Say(ScreenTexts.NothingSuggested);
+        }
     }
 
     private void Leave(bool confirmed)
@@ -169,6 +192,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         ({ } action, _, _) => console.WhyNot(action),
         (_, ScreenCommand.UndoMark, 0) => ScreenTexts.NothingToUndo,
+        (_, ScreenCommand.SayPin, _) when !console.Session.Pins.Any() => ScreenTexts.NoPin,
         (_, ScreenCommand.MoveMarkBack, 0) => ScreenTexts.NothingToMove,
         _ => null,
     };

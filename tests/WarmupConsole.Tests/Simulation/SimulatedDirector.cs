@@ -45,7 +45,7 @@ internal sealed class SimulatedDirector(Random random)
             < 7 => new LiveInput.Act(LiveAction.GoOn),
             < 13 => new LiveInput.Act((LiveAction)random.Next((int)LiveAction.End)),
             < 16 => Mark(session, now),
-            16 => new LiveInput.UndoMark(),
+            16 => random.Next(2) == 0 ? new LiveInput.UndoMark() : new LiveInput.PinMoment(),
             17 => new LiveInput.MoveMarkBack(),
             18 => new LiveInput.Act(LiveAction.OneMoreKey),
             _ => random.Next(12) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
@@ -67,7 +67,7 @@ internal sealed class SimulatedDirector(Random random)
             return null;
         }
 
-        LiveInput.MarkKept kept = new(Typed[random.Next(Typed.Length)], _typing);
+        LiveInput.MarkKept kept = new(Typed[random.Next(Typed.Length)], _typing, random.Next(3) == 0 ? random.Next(session.NextMarkId) : null);
         _typing = null;
         return kept;
     }

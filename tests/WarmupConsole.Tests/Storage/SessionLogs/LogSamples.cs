@@ -22,6 +22,7 @@ internal static class LogSamples
         Mark,
         Mark with { Id = 2, Kind = null, Key = null, KeyNamed = false, Pitch = 64, Place = "" },
         new MarkMoved(1, 1, 2),
+        new MarkWorded(3, "b l", ["bass"], "late", "E4", false, null, ""),
         new MarkUndone(2),
         new HoldChanged("silenced"),
         new LadderChanged(0, 1, [60, 61, 60], "one more key"),
