@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Live;
@@ -11,6 +12,15 @@ public abstract record LiveInput
 
     /// <summary>The director acted.</summary>
     public sealed record Act(LiveAction Action) : LiveInput;
+
+    /// <summary>To this key, by its tonic as written for parts with placement 0.</summary>
+    public sealed record JumpTo(Pitch Tonic) : LiveInput;
+
+    /// <summary>Only these parts, by their ids; none for everyone.</summary>
+    public sealed record Sing(IReadOnlyList<string> PartIds) : LiveInput;
+
+    /// <summary>This part, by its id, in the other octave, or in its own again.</summary>
+    public sealed record SwapOctave(string PartId) : LiveInput;
 
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;

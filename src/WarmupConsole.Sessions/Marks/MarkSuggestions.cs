@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 
 namespace WarmupConsole.Sessions.Marks;
@@ -26,7 +25,7 @@ public static class MarkSuggestions
         Dictionary<string, int> said = Said(choir, marks);
         ILookup<string, LiveMark> byKind = marks.Where(mark => !mark.Content.IsFreeNote).ToLookup(mark => mark.Content.KindId!);
         IEnumerable<string> again = said.Keys.Where(phrase => phrase.StartsWith(string.Join(' ', words), StringComparison.Ordinal));
-        IEnumerable<string> others = MarkKindData.Of(choir)
+        IEnumerable<string> others = MarkKindData.Usual.Concat(choir.OwnMarkKinds)
             .OrderByDescending(kind => byKind[kind.Id].Count())
             .SelectMany(kind => Whos(choir).Where(who => Leads(words, who, kind)).Select(who => $"{who.Words} {kind.Words}".Trim()));
         return [.. again.Concat(others).Distinct().OrderByDescending(phrase => said.GetValueOrDefault(phrase)).Take(Most)];

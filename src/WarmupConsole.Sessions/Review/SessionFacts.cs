@@ -36,6 +36,12 @@ public sealed record SessionFacts
     /// <summary>The key, from 0, whose share of a tempo that changes from key to key that is: after a whole key a new tempo is the next one's.</summary>
     public int TempoKey { get; init; }
 
+    /// <summary>Who sings in the step, where that was changed.</summary>
+    public Voicing Voicing { get; init; } = Voicing.AsPlanned;
+
+    /// <summary>Beats of breath in the step where they were changed; 0 as planned.</summary>
+    public int BreathBeats { get; init; }
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -61,7 +67,10 @@ public sealed record SessionFacts
             Progress = RungProgress.NotBegun,
             MilliBpm = 0,
             TempoKey = 0,
+            Voicing = Voicing.AsPlanned,
+            BreathBeats = 0,
         },
+        PartsChosen or OctaveChanged or BreathChanged => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -80,6 +89,14 @@ public sealed record SessionFacts
             Progress = Progress == RungProgress.Over ? RungProgress.Begun : Progress,
         },
         RunEnded => this with { HasEnded = true, Progress = RungProgress.NotBegun },
+        _ => this,
+    };
+
+    private SessionFacts AfterChange(SessionEvent happened) => happened switch
+    {
+        PartsChosen chosen => this with { Voicing = Voicing with { Only = chosen.Parts } },
+        OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
+        BreathChanged breath => this with { BreathBeats = breath.Beats },
         _ => this,
     };
 

@@ -1,6 +1,6 @@
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -27,7 +27,11 @@ internal static class MarksPanel
 
     internal static void DrawLine(Pane row, ScreenModel model)
     {
-        if (model.Line.Anchor is { } anchor)
+        if (model.Prompt is { } prompt)
+        {
+            DrawPrompt(row, prompt);
+        }
+        else if (model.Line.Anchor is { } anchor)
         {
             DrawOpen(row, model, anchor);
         }
@@ -50,9 +54,9 @@ internal static class MarksPanel
     internal static string Words(LiveMark mark) =>
         ScreenTexts.Of("{0}  {1}, {2}", mark.Id, Placed(mark), mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
 
-    /// <summary>With the count of its key in the ladder: going up and coming down are two.</summary>
+    /// <summary>With the count of its key in the ladder, as going up and coming down are two; not where its words name another key.</summary>
     private static string Placed(LiveMark mark) =>
-        mark.Anchor.Tonic is null ? mark.Echo : ScreenTexts.Of(ScreenTexts.MarkOfKey, mark.Echo, mark.Anchor.Rung + 1);
+        mark.Anchor.Tonic is not { } tonic || (mark.Content.Key is { } named && (named.Midi - tonic.Midi) % 12 != 0) ? mark.Echo : ScreenTexts.Of(ScreenTexts.MarkOfKey, mark.Echo, mark.Anchor.Rung + 1);
 
     private static string Waiting(LiveSession session) =>
         session.Pins.Count() is > 0 and int pins ? ScreenTexts.Of(ScreenTexts.PinsWait, pins) : "";
@@ -78,6 +82,15 @@ internal static class MarksPanel
         x = row.Write(x, 0, string.Concat(elements.Skip(skip)), Ink.Strong);
         row.Write(x, 0, Cursor, Ink.Live);
         row.WriteRight(0, hint, Ink.Faint);
+    }
+
+    private static void DrawPrompt(Pane row, PromptLine prompt)
+    {
+        (string ask, string example) = ScreenTexts.Prompts[prompt.Kind];
+        int x = row.Write(0, 0, ask + " ", Ink.Mark);
+        x = row.Write(x, 0, prompt.Text, Ink.Strong);
+        row.Write(x, 0, Cursor, Ink.Live);
+        row.WriteFit(x + 3, 0, example, Ink.Faint);
     }
 
     private static string Hint(ScreenModel model) =>

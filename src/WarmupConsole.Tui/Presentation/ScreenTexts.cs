@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -69,6 +70,9 @@ public static class ScreenTexts
     public const string MarkHint = "Enter keeps";
     public const string Suggested = "Enter keeps  Ctrl+Y {0}";
     public const string MarkOfKey = "{0}, key {1}";
+    public const string HeldWord = "HELD";
+    public const string ReleaseHint = "Space goes on, _ releases";
+    public const string PromptUnknown = "Not understood: {0}. {1}";
     public const string MarkWord = "mark";
     public const string PinWord = "pin";
     public const string PinsWait = "{0} without words";
@@ -124,6 +128,14 @@ public static class ScreenTexts
         [Hold.Silenced] = "SILENCE",
     }.ToFrozenDictionary();
 
+    /// <summary>What a prompt asks, and an example.</summary>
+    public static FrozenDictionary<PromptKind, (string Ask, string Example)> Prompts { get; } = new Dictionary<PromptKind, (string, string)>
+    {
+        [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
+        [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
+        [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
+    }.ToFrozenDictionary();
+
     /// <summary>Steps without keys, in large letters.</summary>
     public static FrozenDictionary<Stage, string> LargeStages { get; } = new Dictionary<Stage, string>
     {
@@ -160,6 +172,15 @@ public static class ScreenTexts
         [LiveAction.Slower] = ("slower", "A little slower."),
         [LiveAction.TapTempo] = ("tap tempo", "Tapped four times or more in a row, it sets that tempo."),
         [LiveAction.RollOrWait] = ("roll or wait", "Switches between going on by itself and waiting at each key."),
+        [LiveAction.CueAgain] = ("cue again", "Gives the chord of the key again; while music runs it leads in anew."),
+        [LiveAction.LongerBreath] = ("longer breath", "A beat more between the keys of this step."),
+        [LiveAction.ShorterBreath] = ("shorter breath", "A beat less between the keys of this step."),
+        [LiveAction.HoldChord] = ("hold chord", "Holds the chord of the key until pressed again; music that runs stops."),
+        [LiveAction.BuildChord] = ("build chord", "The held chord part by part, from the lowest: one tone more."),
+        [LiveAction.ProofNote] = ("proof note", "The piano leaves this key alone and gives its first note after it; where nothing runs, now."),
+        [LiveAction.JumpToKey] = ("jump to key", "Asks for a key and leads in to it; the ladder goes on from there."),
+        [LiveAction.ChooseParts] = ("who sings", "Asks which parts sing on, or everyone; the ladder goes as far as they go."),
+        [LiveAction.SwapOctave] = ("octave", "Asks which part changes its octave, there and back."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 

@@ -16,7 +16,7 @@ internal static class WordsPanel
     private static IEnumerable<Block> Blocks(ScreenModel model, int width, int height)
     {
         bool roomy = height >= RoomyScreen;
-        if (model.Session.Hold != Hold.None)
+        if (HeaderPanel.HoldWord(model.Session).Length > 0)
         {
             return [new Block(roomy ? BannerRows : 1, pane => DrawBanner(pane, model)), .. Sung(model, width, height)];
         }
@@ -72,8 +72,8 @@ internal static class WordsPanel
 
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
-        string word = ScreenTexts.Holds[model.Session.Hold];
-        string onward = model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic)) : ScreenTexts.SpaceGoesOn;
+        string word = HeaderPanel.HoldWord(model.Session);
+        string onward = model.Session.Sounded is { UntilReleased: true } ? ScreenTexts.ReleaseHint : model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic)) : ScreenTexts.SpaceGoesOn;
         if (pane.Height < BannerRows)
         {
             pane.WriteFit(0, 0, $"{word}  {onward}", Ink.Alert);

@@ -86,9 +86,9 @@ public sealed partial class ConsoleWindowTests : IDisposable
     public void A_mark_is_called_saved_only_when_it_is()
     {
         _console.Show(LiveFixture.Rung with { Marks = [LiveFixture.Mark(1, "altos flat in E", "flat", ["alto"], false)] });
-        Assert.Contains("altos flat in E, saving…", _screen.Pump().Screen);
+        Assert.Contains("altos flat in E, key 2, saving…", _screen.Pump().Screen);
         _console.Show(LiveFixture.Rung with { Marks = [LiveFixture.Mark(1, "altos flat in E", "flat", ["alto"], true)] });
-        Assert.Contains("altos flat in E, saved", _screen.Pump().Screen);
+        Assert.Contains("altos flat in E, key 2, saved", _screen.Pump().Screen);
     }
 
     [Fact]

@@ -45,7 +45,8 @@ public class KeyTableTests
         control.Press(Pressed(stroke));
 
         KeyRow row = KeyTable.Find(stroke, lineOpen)!;
-        LiveInput? expected = row.Action is { } action ? new LiveInput.Act(action) : Posted(row.Command!.Value);
+        Assert.Equal(row.Action is { } asked && PromptLine.For(asked) is not null, control.Prompt is not null);
+        LiveInput? expected = row.Action is { } action ? PromptLine.For(action) is not null ? null : new LiveInput.Act(action) : Posted(row.Command!.Value);
         if (expected is null)
         {
             Assert.Empty(console.Posted);

@@ -139,7 +139,7 @@ public sealed class MarkGrammarTests
     {
         MarkContent mark = MarkGrammar.Parse(raw, SampleChoir.Four);
         string echo = MarkWords.Echo(mark, InDFlat, SampleChoir.Four);
-        return mark.Raw == raw && !echo.Any(char.IsControl) && (!mark.IsFreeNote || echo.StartsWith("noted: ", StringComparison.Ordinal));
+        return mark.Raw == raw && !echo.Any(char.IsControl) && (!mark.IsFreeNote || echo.StartsWith(raw.Length == 0 ? "pinned in " : "noted: ", StringComparison.Ordinal));
     });
 
     [Fact]
