@@ -45,6 +45,8 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string NothingToResume = "No run of this plan was cut off in the last six hours: this one begins anew.";
+    internal const string ResumeOrAnew = "--resume goes on with a run, --anew begins one: choose one of them.";
     internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 
@@ -59,8 +61,6 @@ internal static class AppTexts
     internal static string NoSuchOption(string word) => $"'{word}' is no option of this command. Ask it with --help what it takes.";
 
     internal static string BadDate(string text) => $"'{text}' is no date: write year-month-day, such as 2027-02-23.";
-
-    internal static string LogCannotStart(string reason) => $"The session log cannot be written: {reason}. The run goes on; marks are kept here and can be saved elsewhere when you leave.";
 
     internal static string CutOff(int step, string exercise, string key) =>
         $"This warm-up was cut off at step {step}, {exercise}{key}. Go on there? Enter goes on, n starts anew: ";
