@@ -4,7 +4,7 @@ namespace WarmupConsole.Sessions.Events;
 /// <param name="Id">Its number in this session.</param>
 /// <param name="Step">Index of the step it refers to.</param>
 /// <param name="Rung">Index of the rung it refers to.</param>
-/// <param name="Raw">What was typed.</param>
+/// <param name="Raw">What was typed; empty for a pin, which is put in words later or never.</param>
 /// <param name="Parts">Ids of the parts named; empty for everyone or none.</param>
 /// <param name="Kind">Id of the kind, or null for a free note.</param>
 /// <param name="Key">Tonic in ASCII: the one named, else the anchor's; null in steps without keys.</param>

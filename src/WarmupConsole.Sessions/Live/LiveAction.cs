@@ -29,6 +29,31 @@ public enum LiveAction
     /// <summary>Switch between going on by itself and waiting at every key.</summary>
     RollOrWait,
 
+    /// <summary>The cue of the key again: where music runs it leads in anew, elsewhere the chord alone.</summary>
+    CueAgain,
+
+    /// <summary>A beat more of breath between the keys of this step.</summary>
+    LongerBreath,
+    ShorterBreath,
+
+    /// <summary>The chord of the key, kept until released by the same action; music that runs is held.</summary>
+    HoldChord,
+
+    /// <summary>The same chord part by part: one tone more, from the lowest part upwards.</summary>
+    BuildChord,
+
+    /// <summary>The note that the key begins on, to hear drift: now where nothing runs, else after this key, which is sung alone.</summary>
+    ProofNote,
+
+    /// <summary>To a key that is named.</summary>
+    JumpToKey,
+
+    /// <summary>Only some parts sing in this step, or everyone again.</summary>
+    ChooseParts,
+
+    /// <summary>A part sings this step in the other octave, or in its own again.</summary>
+    SwapOctave,
+
     /// <summary>End the warm-up here.</summary>
     End,
 }

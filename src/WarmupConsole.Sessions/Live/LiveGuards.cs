@@ -32,7 +32,7 @@ internal static class LiveGuards
 
     public static LiveGuard LastKey { get; } = new("last key", LiveTexts.NotLastKey, session => session.NextRung is null);
 
-    public static LiveGuard Rolls { get; } = new("rolling, or the next key was cued", LiveTexts.Waits, session => session.Rolling || session.NextKeyCued);
+    public static LiveGuard Rolls { get; } = new("rolling, or the next key was cued", LiveTexts.Waits, session => (session.Rolling && !session.ProofAsked) || session.NextKeyCued);
 
     public static LiveGuard Waits { get; } = new("waiting", LiveTexts.MusicRuns, session => !Rolls.Holds(session));
 
@@ -58,14 +58,24 @@ internal static class LiveGuards
 
     public static LiveGuard CanTurn { get; } = new("a key to go back to", LiveTexts.NothingToTurnTo, LiveLadder.CanTurn);
 
+    public static LiveGuard NotLeading { get; } = new("nothing leads on", LiveTexts.LeadsOn, session => session.Hold != Hold.None);
+
+    public static LiveGuard HasRungs { get; } = new("a ladder", LiveTexts.NoKeys, session => session.Rungs.Count > 0);
+
+    public static LiveGuard CanBreatheLonger { get; } = new("a longer breath", LiveTexts.BreathLimits, session => Breath(session) is < LiveBreath.Longest);
+
+    public static LiveGuard CanBreatheShorter { get; } = new("a shorter breath", LiveTexts.BreathLimits, session => Breath(session) is > LiveBreath.Shortest);
+
     private static readonly LiveGuard[] All =
     [
         Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
-        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn,
+        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn, NotLeading, HasRungs, CanBreatheLonger, CanBreatheShorter,
     ];
 
     /// <summary>The sentence that belongs to the words of an unmet guard.</summary>
     public static string RefusalFor(string words) => All.Single(guard => guard.Words == words).Refusal;
+
+    private static int? Breath(LiveSession session) => session.Step is { Exercise.IsSung: true } step ? step.Plan.BreathBeats : null;
 
     private static int Phases(Planning.WarmupStep step) => step.Exercise.Phases.Count * step.Rounds;
 

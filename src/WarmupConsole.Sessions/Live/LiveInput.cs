@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Live;
@@ -12,11 +13,23 @@ public abstract record LiveInput
     /// <summary>The director acted.</summary>
     public sealed record Act(LiveAction Action) : LiveInput;
 
+    /// <summary>To this key, by its tonic as written for parts with placement 0.</summary>
+    public sealed record JumpTo(Pitch Tonic) : LiveInput;
+
+    /// <summary>Only these parts, by their ids; none for everyone.</summary>
+    public sealed record Sing(IReadOnlyList<string> PartIds) : LiveInput;
+
+    /// <summary>This part, by its id, in the other octave, or in its own again.</summary>
+    public sealed record SwapOctave(string PartId) : LiveInput;
+
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;
 
-    /// <summary>A mark was typed and kept.</summary>
-    public sealed record MarkKept(string Raw, MarkAnchor Anchor) : LiveInput;
+    /// <summary>A mark was typed and kept; with the number of a pin, it puts that pin in words.</summary>
+    public sealed record MarkKept(string Raw, MarkAnchor Anchor, int? Pin = null) : LiveInput;
+
+    /// <summary>This moment is pinned, to be put in words later.</summary>
+    public sealed record PinMoment : LiveInput;
 
     /// <summary>The newest mark is taken back.</summary>
     public sealed record UndoMark : LiveInput;

@@ -18,6 +18,7 @@ internal sealed class LiveLadder(LiveTurn turn)
             Session.Step.Plan.Keys,
             Session.Rungs,
             LastFixed(Session));
+        longer = longer with { Added = Session.Voicing.Of(longer.Added) };
         if (longer.Added.Parts.All(part => !part.Sings))
         {
             turn.Tell(LiveTexts.NobodySings(longer.Added.Tonic.Name));
@@ -42,7 +43,10 @@ internal sealed class LiveLadder(LiveTurn turn)
 
     private void Remake(IReadOnlyList<Rung> rungs, string why)
     {
-        turn.Session = Session with { Rungs = rungs, WarnedBeyondExtreme = false };
-        turn.Record(new LadderChanged(Session.StepIndex, LastFixed(Session), SessionKeys.Of(rungs), why));
+        int sung = LastFixed(Session) + 1;
+        IReadOnlyList<int> keys = SessionKeys.Of(rungs);
+        IEnumerable<Rung> rest = LadderKeys.Rungs(Session.Step!, Session.Warmup.Choir.Parts, keys.Skip(sung)).Select(Session.Voicing.Of);
+        turn.Session = Session with { Rungs = [.. rungs.Take(sung), .. rest], WarnedBeyondExtreme = false };
+        turn.Record(new LadderChanged(Session.StepIndex, sung - 1, keys, why));
     }
 }

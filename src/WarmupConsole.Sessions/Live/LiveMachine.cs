@@ -79,19 +79,16 @@ public static class LiveMachine
         switch (input)
         {
             case LiveInput.Act act:
-                Act(act.Action, turn, states);
+                Act(act.Action, null, states);
                 break;
-            case LiveInput.MarkKept kept:
-                new LiveMarks(turn).Keep(kept.Raw, kept.Anchor);
+            case LiveInput.JumpTo jump:
+                Jump(jump, states);
                 break;
-            case LiveInput.UndoMark:
-                new LiveMarks(turn).Undo();
+            case LiveInput.Sing:
+                Act(LiveAction.ChooseParts, input, states);
                 break;
-            case LiveInput.MoveMarkBack:
-                new LiveMarks(turn).MoveBack();
-                break;
-            case LiveInput.MarksFlushed flushed:
-                new LiveMarks(turn).Flushed(flushed.Facts);
+            case LiveInput.SwapOctave:
+                Act(LiveAction.SwapOctave, input, states);
                 break;
             case LiveInput.Trouble trouble:
                 states.Fire(LiveAction.Silence);
@@ -103,17 +100,58 @@ public static class LiveMachine
             case LiveInput.LogTrouble trouble:
                 turn.Tell(trouble.Sentence, trouble: true);
                 break;
+            default:
+                TakeMark(input, turn);
+                break;
         }
     }
 
-    private static void Act(LiveAction action, LiveTurn turn, LiveStates states)
+    private static void TakeMark(LiveInput input, LiveTurn turn)
     {
-        if (states.WhyNot(action) is { } reason)
+        LiveMarks marks = new(turn);
+        switch (input)
+        {
+            case LiveInput.MarkKept kept:
+                marks.Keep(kept);
+                break;
+            case LiveInput.PinMoment:
+                marks.Pin();
+                break;
+            case LiveInput.UndoMark:
+                marks.Undo();
+                break;
+            case LiveInput.MoveMarkBack:
+                marks.MoveBack();
+                break;
+            case LiveInput.MarksFlushed flushed:
+                marks.Flushed(flushed.Facts);
+                break;
+        }
+    }
+
+    private static void Jump(LiveInput.JumpTo jump, LiveStates states)
+    {
+        if (new LiveVoices(states.Turn).WhyNotJump(jump.Tonic) is { } reason)
+        {
+            states.Turn.Tell(reason);
+        }
+        else
+        {
+            Act(LiveAction.JumpToKey, jump, states);
+        }
+    }
+
+    private static void Act(LiveAction action, LiveInput? asked, LiveStates states)
+    {
+        LiveTurn turn = states.Turn;
+        bool asksMore = action is LiveAction.JumpToKey or LiveAction.ChooseParts or LiveAction.SwapOctave;
+        if ((states.WhyNot(action) ?? (asksMore && asked is null ? LiveTexts.SayWhich : null)) is { } reason)
         {
             turn.Tell(reason);
             return;
         }
 
+        turn.Asked = asked;
         turn.Session = turn.Session with { Notice = null };
         states.Fire(action);
     }

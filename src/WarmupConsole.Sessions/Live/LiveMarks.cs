@@ -8,16 +8,20 @@ internal sealed class LiveMarks(LiveTurn turn)
 {
     private LiveSession Session => turn.Session;
 
-    /// <summary>One line may hold several marks; they are taken back and moved together.</summary>
-    public void Keep(string raw, MarkAnchor anchor)
+    /// <summary>A mark of its own; or the words of a pin, unless that was taken back meanwhile or has words already.</summary>
+    public void Keep(LiveInput.MarkKept kept)
     {
-        foreach (MarkContent content in MarkGrammar.Parse(raw, Session.Warmup.Choir))
+        if (Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin) is { } pin)
         {
-            LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
-            Record(Made(mark), [.. Session.Marks, mark]);
-            turn.Session = Session with { NextMarkId = mark.Id + 1 };
+            PutInWords(pin, kept.Raw);
+        }
+        else
+        {
+            Add(MarkGrammar.Parse(kept.Raw, Session.Warmup.Choir), kept.Anchor);
         }
     }
+
+    public void Pin() => Add(MarkGrammar.Parse("", Session.Warmup.Choir), Session.AnchorAt(turn.Now));
 
     public void Undo()
     {
@@ -59,6 +63,32 @@ internal sealed class LiveMarks(LiveTurn turn)
             : [];
         return anchor with { Tonic = anchor.Rung < rungs.Count ? rungs[anchor.Rung].Tonic : null };
     }
+
+    /// <summary>One line may hold several marks; they are taken back and moved together.</summary>
+    private void Add(IEnumerable<MarkContent> line, MarkAnchor anchor)
+    {
+        foreach (MarkContent content in line)
+        {
+            LiveMark mark = Unflushed(Session.NextMarkId, content, anchor);
+            Record(Made(mark), [.. Session.Marks, mark]);
+            turn.Session = Session with { NextMarkId = mark.Id + 1 };
+        }
+    }
+
+    /// <summary>What was said last is the newest mark. Further marks of the line are made where the pin is.</summary>
+    private void PutInWords(LiveMark pin, string raw)
+    {
+        IReadOnlyList<MarkContent> line = MarkGrammar.Parse(raw, Session.Warmup.Choir);
+        LiveMark worded = Unflushed(pin.Id, line[0], pin.Anchor);
+        MarkMade made = Made(worded);
+        Record(
+            new MarkWorded(made.Id, made.Raw, made.Parts, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Place, made.Strength),
+            [.. Session.Marks.Where(mark => mark != pin), worded]);
+        Add(line.Skip(1), pin.Anchor);
+    }
+
+    private LiveMark Unflushed(int id, MarkContent content, MarkAnchor anchor) =>
+        new(id, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
 
     private void Record(SessionEvent fact, IReadOnlyList<LiveMark> marks)
     {

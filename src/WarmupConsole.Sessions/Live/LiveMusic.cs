@@ -10,7 +10,10 @@ internal static class LiveMusic
 {
     /// <summary>The tonic chord of the present rung, from beat 0 of its cue.</summary>
     public static IReadOnlyList<ScoreNote> Tonic(LiveSession session) =>
-        CueChords.Tonic(session.Rung!, session.Step!.Exercise, StepTiming.Cue);
+        TonicOf(session, session.Rung!);
+
+    /// <summary>The tonic chord of any rung of the present step.</summary>
+    public static IReadOnlyList<ScoreNote> TonicOf(LiveSession session, Rung rung) => CueChords.Tonic(rung, session.Step!.Exercise, StepTiming.Cue);
 
     /// <summary>The cue chords that lead from the present rung to the next, from beat 0 of the breath.</summary>
     public static IReadOnlyList<ScoreNote> ToNextKey(LiveSession session) => CueChords.ToNextKey(

@@ -1,9 +1,7 @@
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
-using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Marks;
-using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Review;
 
 namespace WarmupConsole.Sessions.Live;
@@ -34,18 +32,20 @@ internal static class LiveResume
     private static LiveSession AtFacts(LiveSession session, SessionFacts facts)
     {
         LiveSession at = StepLeading.AtStep(session, facts.StepIndex);
-        List<Rung> rungs = Rebuilt(at.Step!, facts.Keys, session.Warmup.Choir.Parts);
+        Rung[] rungs = [.. LadderKeys.Rungs(at.Step!, session.Warmup.Choir.Parts, facts.Keys).Select(facts.Voicing.Of)];
         int rung = facts.Progress == RungProgress.Over ? facts.RungIndex + 1 : facts.RungIndex;
-        bool inKeys = facts.Progress != RungProgress.NotBegun && rungs.Count > 0 && !facts.HasEnded;
+        bool inKeys = facts.Progress != RungProgress.NotBegun && rungs.Length > 0 && !facts.HasEnded;
         return at with
         {
             HasBegun = true,
             State = inKeys ? LiveState.Cue : LiveState.Introduce,
             Hold = inKeys ? Hold.Paused : Hold.None,
             Rungs = rungs,
-            RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Count - 1)),
+            RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Length - 1)),
             Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
             TempoKey = facts.TempoKey,
+            Voicing = facts.Voicing,
+            BreathBeats = facts.BreathBeats == 0 ? null : facts.BreathBeats,
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }
@@ -67,30 +67,5 @@ internal static class LiveResume
     {
         MarkAnchor anchor = LiveMarks.AnchorAt(session, new(fact.Step, fact.Rung, null, new(fact.Nanoseconds)));
         return new(fact.Id, content, anchor, MarkWords.Echo(content, anchor, session.Warmup.Choir), IsFlushed: true);
-    }
-
-    /// <summary>The ladder in the logged keys: planned rungs where the plan has them, and rungs beyond it as "one more key" makes them.</summary>
-    private static List<Rung> Rebuilt(WarmupStep step, IReadOnlyList<int> keys, IReadOnlyList<Part> parts)
-    {
-        Dictionary<int, Rung> known = [];
-        foreach (Rung rung in step.Ladder.Rungs)
-        {
-            known[rung.Tonic.Midi] = rung;
-        }
-
-        return known.Count == 0 ? [] : [.. keys.Select(key => Known(known, key, step, parts))];
-    }
-
-    private static Rung Known(Dictionary<int, Rung> known, int key, WarmupStep step, IReadOnlyList<Part> parts)
-    {
-        while (!known.ContainsKey(key))
-        {
-            int nearest = known.Keys.MinBy(other => Math.Abs(other - key));
-            LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down, StepSemitones = 1 };
-            Rung added = LadderEdit.OneMoreKey(step.Exercise, parts, towards, [known[nearest]], 0).Added;
-            known[added.Tonic.Midi] = added;
-        }
-
-        return known[key];
     }
 }

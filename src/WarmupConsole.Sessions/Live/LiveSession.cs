@@ -65,18 +65,36 @@ public sealed record LiveSession
     /// <summary>True once the next key was handed over: it then stands, whatever is changed behind it.</summary>
     public bool NextKeyCued { get; init; }
 
+    /// <summary>The breath that the cue chords to the next key were handed over for.</summary>
+    public Beats CuedBreath { get; init; }
+
+    /// <summary>Beats of breath where the director changed it in this step, 1–8; null as planned.</summary>
+    public int? BreathBeats { get; init; }
+
+    /// <summary>Who sings in this step, where the director changed that.</summary>
+    public Voicing Voicing { get; init; } = Voicing.AsPlanned;
+
+    /// <summary>What the piano gave by hand since the last silence, or null.</summary>
+    public Sounded? Sounded { get; init; }
+
+    /// <summary>True for a key that is sung alone, with its first note to follow.</summary>
+    public bool ProofAsked { get; init; }
+
     /// <summary>Rises with every silence; whatever carries an older one is never played.</summary>
     public long Generation { get; init; } = 1;
 
     /// <summary>Time spent in step and warm-up.</summary>
     public LiveClocks Clocks { get; init; } = new(TimeSpan.Zero, TimeSpan.Zero, default, false);
 
-    /// <summary>In the order in which they were made, without those taken back.</summary>
+    /// <summary>In the order in which they were made or put in words, without those taken back.</summary>
     public IReadOnlyList<LiveMark> Marks { get; init; } = [];
 
     /// <summary>The marks of the line that was typed last; several when the line held several. They are confirmed, moved and taken back together.</summary>
     public IReadOnlyList<LiveMark> NewestLine =>
         [.. Marks.Where(mark => (mark.Anchor.At, mark.Content.Raw) == (Marks[^1].Anchor.At, Marks[^1].Content.Raw))];
+
+    /// <summary>The pinned moments that have no words yet, the oldest first.</summary>
+    public IEnumerable<LiveMark> Pins => Marks.Where(mark => mark.IsPin);
 
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
@@ -90,8 +108,10 @@ public sealed record LiveSession
     /// <summary>True after a first "one more key" beyond a part's extreme range: a second one obeys.</summary>
     public bool WarnedBeyondExtreme { get; init; }
 
-    /// <summary>The step now led or introduced; the first one before the start, the last led one at the end; null without a plan.</summary>
-    public WarmupStep? Step => StepIndex < Warmup.Steps.Count ? Warmup.Steps[StepIndex] : null;
+    /// <summary>The step now led or introduced; the first one before the start, the last led one at the end; null without a plan. With the breath as it is now.</summary>
+    public WarmupStep? Step => StepIndex >= Warmup.Steps.Count ? null
+        : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
+        : Warmup.Steps[StepIndex];
 
     /// <summary>The rung now sung, cued or just sung, or null.</summary>
     public Rung? Rung => RungIndex < Rungs.Count ? Rungs[RungIndex] : null;

@@ -20,6 +20,9 @@ internal sealed class LiveStates
     private readonly LiveHolds holds;
     private readonly LiveTempo tempo;
     private readonly LiveLadder ladder;
+    private readonly LiveVoices voices;
+    private readonly LiveChords chords;
+    private readonly LiveBreath breath;
     private readonly RungLeading rungs;
     private readonly StepLeading steps;
 
@@ -29,7 +32,10 @@ internal sealed class LiveStates
         holds = new(turn);
         tempo = new(turn);
         ladder = new(turn);
-        rungs = new(turn, holds, tempo);
+        voices = new(turn);
+        chords = new(turn, holds);
+        breath = new(turn);
+        rungs = new(turn, holds, tempo, voices, chords);
         steps = new(turn, holds);
         machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
         ConfigureReady();
@@ -66,7 +72,20 @@ internal sealed class LiveStates
         turn.Now = now;
     }
 
-    public void Fire(LiveAction action) => machine.Fire((LiveTrigger)action);
+    /// <summary>What was given by hand ends with whatever moves on.</summary>
+    public void Fire(LiveAction action)
+    {
+        if (turn.Session.Sounded is not null && MovesOn(action))
+        {
+            turn.Silence();
+        }
+
+        machine.Fire((LiveTrigger)action);
+    }
+
+    private bool MovesOn(LiveAction action) =>
+        action is LiveAction.GoOn or LiveAction.Pause or LiveAction.Repeat or LiveAction.StepBack or LiveAction.StepOn or LiveAction.JumpToKey or LiveAction.End
+        || (action, turn.Session.State) is (LiveAction.RollOrWait, LiveState.Wait);
 
     /// <summary>Why an action would do nothing, or null when it would act.</summary>
     public string? WhyNot(LiveAction action)
@@ -107,6 +126,10 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.Pause, LiveGuards.Held, holds.Release);
         Stay(state, LiveTrigger.Pause, LiveGuards.NotHeld, holds.Pause);
         Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+        Stay(state, LiveTrigger.CueAgain, LiveGuards.HasRungs, chords.GiveCue);
+        Stay(state, LiveTrigger.ProofNote, LiveGuards.HasRungs, chords.Prove);
+        Stay(state, LiveTrigger.JumpToKey, LiveGuards.HasRungs, () => voices.Jump(((LiveInput.JumpTo)turn.Asked!).Tonic, isUnsung: true));
+        ConfigureByHand(state);
         machine.Configure(state)
             .OnEntry(steps.Introduce)
             .Ignore(LiveTrigger.TimeElapsed)
@@ -122,6 +145,9 @@ internal sealed class LiveStates
         To(state, LiveTrigger.Repeat, LiveState.Cue);
         Stay(state, LiveTrigger.TurnRound, LiveGuards.CanTurn, ladder.TurnRound);
         Stay(state, LiveTrigger.OneMoreKey, LiveGuards.Always, ladder.OneMoreKey);
+        To(state, LiveTrigger.JumpToKey, LiveState.Cue);
+        ConfigureByHand(state);
+        ConfigureCueAgain(state);
         if (state != LiveState.Wait)
         {
             Stay(state, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
@@ -132,6 +158,33 @@ internal sealed class LiveStates
         {
             machine.Configure(state).Ignore(LiveTrigger.CueDue);
         }
+    }
+
+    /// <summary>Where beats run the cue leads in again; where none do, the chord alone sounds.</summary>
+    private void ConfigureCueAgain(LiveState state)
+    {
+        if (state == LiveState.Wait)
+        {
+            Stay(state, LiveTrigger.CueAgain, LiveGuards.Always, chords.GiveCue);
+        }
+        else
+        {
+            To(state, LiveTrigger.CueAgain, LiveState.Cue, LiveGuards.NotHeld);
+            Stay(state, LiveTrigger.CueAgain, LiveGuards.Held, chords.GiveCue);
+        }
+
+        Stay(state, LiveTrigger.ProofNote, state == LiveState.Breath ? LiveGuards.NotLeading : LiveGuards.Always, chords.Prove);
+    }
+
+    /// <summary>What changes a ladder or sounds beside it, the same before the keys and in them.</summary>
+    private void ConfigureByHand(LiveState state)
+    {
+        Stay(state, LiveTrigger.LongerBreath, LiveGuards.CanBreatheLonger, breath.Longer);
+        Stay(state, LiveTrigger.ShorterBreath, LiveGuards.CanBreatheShorter, breath.Shorter);
+        Stay(state, LiveTrigger.HoldChord, LiveGuards.HasRungs, chords.HoldOrRelease);
+        Stay(state, LiveTrigger.BuildChord, LiveGuards.HasRungs, chords.Build);
+        Stay(state, LiveTrigger.ChooseParts, LiveGuards.HasRungs, () => voices.Choose(((LiveInput.Sing)turn.Asked!).PartIds));
+        Stay(state, LiveTrigger.SwapOctave, LiveGuards.HasRungs, () => voices.Swap(((LiveInput.SwapOctave)turn.Asked!).PartId));
     }
 
     private void ConfigureCourseOfKeys()

@@ -25,6 +25,12 @@ internal static class LiveTexts
     public const string NothingToTurnTo = "There is no key behind this one to turn back to.";
     public const string NoMark = "There is no mark to take back or move.";
     public const string FirstRung = "This mark already belongs to the first key of its step.";
+    public const string SayWhich = "It needs a name: a key, or parts.";
+    public const string BreathLimits = "A breath between two keys lasts 1 to 8 beats; this is the end of it, or the step has no keys.";
+    public const string LeadsOn = "The piano leads to the next key; ask again once it is sung.";
+    public const string ChordIsWhole = "Every part has its tone; the key for the held chord releases it.";
+    public const string AloneToTheEnd = "alone to the end of this key; then its first note, and it waits";
+    public const string PartsChanged = "other parts";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
@@ -33,6 +39,26 @@ internal static class LiveTexts
     public static string KeyAdded(string key) => $"one more key: {key}";
 
     public static string TapOn(string missing) => $"tapping: {missing} to go";
+
+    public static string JumpedTo(string key) => $"jumped to {key}";
+
+    public static string NobodySingsIn(string key) => $"No part can sing {key} in this exercise.";
+
+    public static string NoKeyFor(string who) => $"No key that is left fits {who}: nothing was changed.";
+
+    public static string NowSing(string who) => $"now sing: {who}";
+
+    public static string NoOctaveFor(string who) => $"In no key that is left can {who} sing an octave lower or higher.";
+
+    public static string OctaveHigher(string who) => $"an octave higher: {who}";
+
+    public static string OctaveLower(string who) => $"an octave lower: {who}";
+
+    public static string OwnOctave(string who) => $"in their own octave: {who}";
+
+    public static string BreathOf(string beats) => $"breath, in beats: {beats}";
+
+    public static string ToneHeld(string part) => $"held: up to {part}";
 
     public static string Skipped(string title, string reason) => $"Passed over: {title}. {reason}";
 

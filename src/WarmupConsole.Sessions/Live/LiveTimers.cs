@@ -73,7 +73,7 @@ public sealed record LiveTimers(
             LiveState.Cue => LeadInAndRungs(session, step, session.RungIndex) - passed,
             LiveState.CountIn => StepTiming.CountIn + Rungs(session, step, session.RungIndex) - passed,
             LiveState.Rung => Rungs(session, step, session.RungIndex) - passed,
-            _ => Beats.FromBeats(step.Plan.BreathBeats) + Rungs(session, step, session.RungIndex + 1) - passed,
+            _ => (session.StateEnd is { } end ? end - session.StateStart : Beats.FromBeats(step.Plan.BreathBeats)) + Rungs(session, step, session.RungIndex + 1) - passed,
         };
     }
 

@@ -15,6 +15,15 @@ internal enum LiveTrigger
     Slower = LiveAction.Slower,
     TapTempo = LiveAction.TapTempo,
     RollOrWait = LiveAction.RollOrWait,
+    CueAgain = LiveAction.CueAgain,
+    LongerBreath = LiveAction.LongerBreath,
+    ShorterBreath = LiveAction.ShorterBreath,
+    HoldChord = LiveAction.HoldChord,
+    BuildChord = LiveAction.BuildChord,
+    ProofNote = LiveAction.ProofNote,
+    JumpToKey = LiveAction.JumpToKey,
+    ChooseParts = LiveAction.ChooseParts,
+    SwapOctave = LiveAction.SwapOctave,
     End = LiveAction.End,
 
     /// <summary>The beats of the present state are over.</summary>

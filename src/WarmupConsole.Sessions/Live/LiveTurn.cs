@@ -13,12 +13,15 @@ internal sealed class LiveTurn
 
     public Moment Now { get; set; }
 
+    /// <summary>What the director named with the action: a key, parts; null where it names nothing.</summary>
+    public LiveInput? Asked { get; set; }
+
     public LiveOutcome Outcome => new(Session, [.. effects]);
 
     /// <summary>Forgets the input before and begins with another one.</summary>
     public void Begin(LiveSession session, Moment now)
     {
-        (Session, Now) = (session, now);
+        (Session, Now, Asked) = (session, now, null);
         effects.Clear();
     }
 
@@ -31,12 +34,15 @@ internal sealed class LiveTurn
     /// <summary>Nothing sounds, and nothing handed over before will.</summary>
     public void Silence()
     {
-        Session = Session with { Generation = Session.Generation + 1, CueAt = null, NextKeyCued = false };
+        Session = Session with { Generation = Session.Generation + 1, CueAt = null, NextKeyCued = false, Sounded = null };
         effects.Add(new LiveEffect.Silence(Session.Generation));
     }
 
     /// <summary>From now on beats count from this one.</summary>
     public void StartTimeline(Beats present) => SetTimeline(new(Session.Tempo, present, Now));
+
+    /// <summary>A timeline for the player alone: the course of the keys does not change.</summary>
+    public void Retime(Timeline timeline) => effects.Add(new LiveEffect.SetTimeline(Session.Generation, timeline));
 
     public void SetTimeline(Timeline timeline)
     {

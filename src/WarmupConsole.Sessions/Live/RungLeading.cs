@@ -11,7 +11,7 @@ namespace WarmupConsole.Sessions.Live;
 /// answers a key press excepted): a rung's notes when the count-in or the breath before it begins, the cue chords to the next key
 /// one beat before the rung ends. Up to then a change of the ladder costs nothing; after it the cued key stands.
 /// </summary>
-internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo tempo)
+internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo tempo, LiveVoices voices, LiveChords chords)
 {
     private static readonly Beats CueLead = Beats.FromBeats(1);
 
@@ -28,6 +28,12 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
 
         holds.Release();
         turn.Silence();
+        if (turn.Asked is LiveInput.JumpTo jump)
+        {
+            voices.Jump(jump.Tonic, isUnsung: false);
+            wasWhole = true;
+        }
+
         int key = Session.RungIndex + (wasWhole ? 1 : 0);
         tempo.MoveTo(key);
         turn.Session = Session with
@@ -44,7 +50,10 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
     public void CountIn()
     {
         Lasts(Session.StateEnd!.Value, StepTiming.CountIn);
-        turn.Play(LiveMusic.Rung(Session, Session.Rung!), Session.StateEnd!.Value);
+        if (!Session.ProofAsked)
+        {
+            turn.Play(LiveMusic.Rung(Session, Session.Rung!), Session.StateEnd!.Value);
+        }
     }
 
     public void Start(Transition transition)
@@ -66,7 +75,7 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
     public void CueNextKey()
     {
         turn.Session = Session with { CueAt = null };
-        if (Session.Rolling && Session.NextRung is not null)
+        if (Session.Rolling && !Session.ProofAsked && Session.NextRung is not null)
         {
             PlayCueToNextKey(Session.StateEnd!.Value);
         }
@@ -75,16 +84,25 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
     /// <summary>The rung is left, sung to its last beat or not; a hold has recorded its end already.</summary>
     public void Leave(Transition transition)
     {
-        if (Session.Hold == Hold.None)
+        if (Session.Hold != Hold.None)
         {
-            turn.Record(new RungEnded(Session.StepIndex, Session.RungIndex, transition.Trigger == LiveTrigger.TimeElapsed));
+            return;
         }
+
+        bool isWhole = transition.Trigger == LiveTrigger.TimeElapsed;
+        turn.Record(new RungEnded(Session.StepIndex, Session.RungIndex, isWhole));
+        if (Session.ProofAsked && isWhole)
+        {
+            chords.GiveProof(Session.Rung!);
+        }
+
+        turn.Session = Session with { ProofAsked = false };
     }
 
     public void Breathe(Transition transition)
     {
         Beats begin = Session.StateEnd ?? Session.StateStart;
-        Lasts(begin, Beats.FromBeats(Session.Step!.Plan.BreathBeats));
+        Lasts(begin, Session.NextKeyCued ? Session.CuedBreath : Beats.FromBeats(Session.Step!.Plan.BreathBeats));
         int next = Session.RungIndex + 1; // the cue chords are the first to be heard at the next key's tempo
         if (transition.Source == LiveState.Wait)
         {
@@ -111,7 +129,7 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
     private void PlayCueToNextKey(Beats at)
     {
         turn.Play(LiveMusic.ToNextKey(Session), at);
-        turn.Session = Session with { NextKeyCued = true };
+        turn.Session = Session with { NextKeyCued = true, CuedBreath = Beats.FromBeats(Session.Step!.Plan.BreathBeats) };
     }
 
     private void Lasts(Beats start, Beats length) => turn.Session = Session with { StateStart = start, StateEnd = start + length };

@@ -88,6 +88,9 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             CueAt = null,
             NextKeyCued = false,
             WarnedBeyondExtreme = false,
+            BreathBeats = null,
+            Voicing = Voicing.AsPlanned,
+            ProofAsked = false,
         };
     }
 

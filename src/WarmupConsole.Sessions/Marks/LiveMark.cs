@@ -10,4 +10,7 @@ public sealed record LiveMark(int Id, MarkContent Content, MarkAnchor Anchor, st
 {
     /// <summary>Its newest fact (made or moved), counted among all facts about marks that this run has recorded; 0 when an earlier run did.</summary>
     public int Fact { get; init; }
+
+    /// <summary>True for a pinned moment that has no words yet.</summary>
+    public bool IsPin => Content.Raw.Length == 0;
 }

@@ -7,7 +7,7 @@ namespace WarmupConsole.Sessions.Marks;
 public static class MarkWords
 {
     /// <summary>
-    /// "altos slightly flat in E", "tenors and basses sharp on A♭3 (in D♭)", or "noted: ..." for a free note. The key is the one named, else the
+    /// "altos slightly flat in E", "tenors and basses sharp on A♭3 (in D♭)", "noted: ..." for a free note, or "pinned in E" for a pin. The key is the one named, else the
     /// anchor's. Control characters of the typed text are left out.
     /// </summary>
     public static string Echo(MarkContent content, MarkAnchor anchor, Choir choir)
@@ -15,9 +15,12 @@ public static class MarkWords
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(anchor);
         ArgumentNullException.ThrowIfNull(choir);
-        return content.KindId is { } kind
-            ? Sentence(choir, content.PartIds, What(choir, kind, content.Strength), Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic))
-            : "noted: " + MarkText.Clean(content.Raw);
+        if (content.KindId is not { } kind)
+        {
+            return content.Raw.Length > 0 ? "noted: " + MarkText.Clean(content.Raw) : $"pinned {Where(choir.Notes, null, "", anchor.Tonic)}".TrimEnd();
+        }
+
+        return Sentence(choir, content.PartIds, What(choir, kind, content.Strength), Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic));
     }
 
     /// <summary>Who was what, and where: "altos flat in E". The last argument may be empty.</summary>

@@ -36,10 +36,16 @@ public sealed record SessionFacts
     /// <summary>The key, from 0, whose share of a tempo that changes from key to key that is: after a whole key a new tempo is the next one's.</summary>
     public int TempoKey { get; init; }
 
+    /// <summary>Who sings in the step, where that was changed.</summary>
+    public Voicing Voicing { get; init; } = Voicing.AsPlanned;
+
+    /// <summary>Beats of breath in the step where they were changed; 0 as planned.</summary>
+    public int BreathBeats { get; init; }
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
-    /// <summary>In the order in which they were made, without those taken back.</summary>
+    /// <summary>In the order in which they were made or put in words, without those taken back.</summary>
     public IReadOnlyList<MarkFact> Marks { get; init; } = [];
 
     /// <summary>The id the next mark gets; ids of marks taken back are not used again.</summary>
@@ -51,7 +57,7 @@ public sealed record SessionFacts
     /// <summary>The facts after one more event; kinds that change none of them are passed over.</summary>
     public SessionFacts After(SessionEvent happened) => happened switch
     {
-        MarkMade or MarkUndone or MarkMoved => AfterMark(happened),
+        MarkMade or MarkUndone or MarkMoved or MarkWorded => AfterMark(happened),
         StepStarted step => this with
         {
             HasBegun = true,
@@ -61,7 +67,10 @@ public sealed record SessionFacts
             Progress = RungProgress.NotBegun,
             MilliBpm = 0,
             TempoKey = 0,
+            Voicing = Voicing.AsPlanned,
+            BreathBeats = 0,
         },
+        PartsChosen or OctaveChanged or BreathChanged => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -83,6 +92,14 @@ public sealed record SessionFacts
         _ => this,
     };
 
+    private SessionFacts AfterChange(SessionEvent happened) => happened switch
+    {
+        PartsChosen chosen => this with { Voicing = Voicing with { Only = chosen.Parts } },
+        OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
+        BreathChanged breath => this with { BreathBeats = breath.Beats },
+        _ => this,
+    };
+
     private SessionFacts AfterMark(SessionEvent happened) => happened switch
     {
         MarkMade made => this with
@@ -94,6 +111,10 @@ public sealed record SessionFacts
         MarkMoved moved => this with
         {
             Marks = [.. Marks.Select(mark => mark.Id == moved.Id ? mark with { Step = moved.Step, Rung = moved.Rung } : mark)],
+        },
+        MarkWorded worded when Marks.FirstOrDefault(mark => mark.Id == worded.Id) is { } pin => this with
+        {
+            Marks = [.. Marks.Where(mark => mark != pin), pin with { Raw = worded.Raw }],
         },
         _ => this,
     };

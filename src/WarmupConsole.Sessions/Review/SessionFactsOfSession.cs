@@ -25,6 +25,8 @@ public static class SessionFactsOfSession
             Keys = SessionKeys.Of(session.Rungs),
             MilliBpm = session.Tempo.MilliBeatsPerMinute,
             TempoKey = session.TempoKey,
+            Voicing = session.Voicing,
+            BreathBeats = session.BreathBeats ?? 0,
         };
     }
 

@@ -13,6 +13,9 @@ internal static class EventCodecs
         ("run-resumed", typeof(RunResumed), EventJson.Default.RunResumed),
         ("step-started", typeof(StepStarted), EventJson.Default.StepStarted),
         ("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged),
+        ("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen),
+        ("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged),
+        ("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged),
         ("lead-in-started", typeof(LeadInStarted), EventJson.Default.LeadInStarted),
         ("rung-started", typeof(RungStarted), EventJson.Default.RungStarted),
         ("rung-ended", typeof(RungEnded), EventJson.Default.RungEnded),
@@ -21,6 +24,7 @@ internal static class EventCodecs
         ("hold-changed", typeof(HoldChanged), EventJson.Default.HoldChanged),
         ("mark-made", typeof(MarkMade), EventJson.Default.MarkMade),
         ("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved),
+        ("mark-worded", typeof(MarkWorded), EventJson.Default.MarkWorded),
         ("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone),
         ("run-ended", typeof(RunEnded), EventJson.Default.RunEnded),
     ];

@@ -8,11 +8,15 @@ namespace WarmupConsole.Storage.SessionLogs;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(HoldChanged))]
 [JsonSerializable(typeof(LadderChanged))]
 [JsonSerializable(typeof(MarkMade))]
 [JsonSerializable(typeof(MarkMoved))]
 [JsonSerializable(typeof(MarkUndone))]
+[JsonSerializable(typeof(MarkWorded))]
+[JsonSerializable(typeof(OctaveChanged))]
+[JsonSerializable(typeof(PartsChosen))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
 [JsonSerializable(typeof(LeadInStarted))]

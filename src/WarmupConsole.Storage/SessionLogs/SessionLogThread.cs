@@ -122,7 +122,7 @@ public sealed class SessionLogThread : IDisposable
         while (posted.TryDequeue(out Posted next))
         {
             SessionRecord record = writer.Add(next.Event, next.At, next.Monotonic);
-            bool isAboutMark = next.Event is MarkMade or MarkMoved or MarkUndone;
+            bool isAboutMark = next.Event is MarkMade or MarkMoved or MarkUndone or MarkWorded;
             if (isAboutMark)
             {
                 unconfirmed.Enqueue((record.Sequence, ++markFacts));

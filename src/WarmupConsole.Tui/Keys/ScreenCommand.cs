@@ -5,6 +5,13 @@ public enum ScreenCommand
 {
     KeepMark,
     EraseLetter,
+
+    /// <summary>Keeps the first suggestion as the mark.</summary>
+    TakeSuggestion,
+    Pin,
+
+    /// <summary>Opens the mark line on the oldest pin without words.</summary>
+    SayPin,
     UndoMark,
     MoveMarkBack,
     Help,

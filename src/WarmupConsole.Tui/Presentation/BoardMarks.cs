@@ -7,6 +7,7 @@ namespace WarmupConsole.Tui.Presentation;
 internal static class BoardMarks
 {
     private const string FreeNote = "*";
+    private const string Pin = "!";
 
     internal static void Draw(Pane column, BoardScale scale, ScreenModel model, RungPart part)
     {
@@ -18,7 +19,7 @@ internal static class BoardMarks
                 int row = scale.RowOf(midi);
                 int place = used.GetValueOrDefault(row);
                 used[row] = place + 1;
-                column.Write(Math.Min(place, column.Width - 1), row, Letter(mark.Content), Ink.Mark);
+                column.Write(Math.Min(place, column.Width - 1), row, mark.IsPin ? Pin : Letter(mark.Content), Ink.Mark);
             }
         }
     }

@@ -6,7 +6,7 @@ internal static class BottomPanel
     internal static int Rows(ScreenModel model, int width, int height)
     {
         int notice = NoticePanel.Blocks(model, width, height).Count;
-        return MarksPanel.OlderRows(model, height) + 1 + notice + KeyRows(notice, width, height);
+        return MarksPanel.OlderRows(model, height) + 1 + notice + (model.HelpOpen ? 1 : KeyRows(notice, width, height));
     }
 
     internal static void Draw(Pane pane, ScreenModel model, int height)

@@ -18,8 +18,12 @@ internal static class FinishedPage
         row += blank;
         DrawMarks(body.Sub(0, row, body.Width, body.Height - row - 2), session.Marks);
         body.WriteFit(0, body.Height - 2, $"{ScreenTexts.LogTitle}: {model.Status.Log}", model.Status.LogInTrouble ? Ink.Alert : Ink.Plain);
-        body.WriteFit(0, body.Height - 1, ScreenTexts.WhatNext, Ink.Strong);
+        body.WriteFit(0, body.Height - 1, Next(session), Ink.Strong);
     }
+
+    /// <summary>Pins are best put in words while they are remembered.</summary>
+    private static string Next(LiveSession session) =>
+        session.Pins.Count() is > 0 and int pins ? ScreenTexts.Of(ScreenTexts.PinsToSay, pins) : ScreenTexts.WhatNext;
 
     /// <summary>The newest first: a mark added now is seen at once.</summary>
     private static void DrawMarks(Pane pane, IReadOnlyList<LiveMark> marks)

@@ -26,7 +26,7 @@ internal static class FooterPanel
     }
 
     private static IReadOnlyList<KeyHint> Hints(ScreenModel model) =>
-        Shown(model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen)));
+        Shown(model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen || model.Prompt is not null)));
 
     /// <summary>An action with two keys is shown with its first.</summary>
     private static IReadOnlyList<KeyHint> Shown(IEnumerable<KeyHint> hints) =>

@@ -10,14 +10,18 @@ internal static class HeaderPanel
     {
         string state = StateWord(model.Session);
         pane.WriteFit(0, 0, CellText.Fit(Left(model), pane.Width - CellText.Columns(state) - 2), Ink.Strong);
-        pane.WriteRight(0, state, model.Session.Hold == Hold.None ? Ink.Live : Ink.Alert);
+        pane.WriteRight(0, state, HoldWord(model.Session).Length == 0 ? Ink.Live : Ink.Alert);
     }
 
     internal static string StateWord(LiveSession session)
     {
-        string hold = ScreenTexts.Holds[session.Hold];
+        string hold = HoldWord(session);
         return hold.Length > 0 ? $" {hold} " : ScreenTexts.States[session.State];
     }
+
+    /// <summary>In large letters; empty when nothing is held.</summary>
+    internal static string HoldWord(LiveSession session) =>
+        session.Sounded is { UntilReleased: true } ? ScreenTexts.HeldWord : ScreenTexts.Holds[session.Hold];
 
     private static string Left(ScreenModel model) => model switch
     {

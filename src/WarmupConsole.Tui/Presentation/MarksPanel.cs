@@ -1,6 +1,6 @@
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -27,9 +27,13 @@ internal static class MarksPanel
 
     internal static void DrawLine(Pane row, ScreenModel model)
     {
-        if (model.Line.Anchor is { } anchor)
+        if (model.Prompt is { } prompt)
         {
-            DrawOpen(row, model.Line.Text, anchor, model.Notes);
+            DrawPrompt(row, prompt);
+        }
+        else if (model.Line.Anchor is { } anchor)
+        {
+            DrawOpen(row, model, anchor);
         }
         else if (model.Session is { State: LiveState.Finished, Marks.Count: > 0 })
         {
@@ -37,7 +41,9 @@ internal static class MarksPanel
         }
         else if (model.Session.Marks.Count > 0)
         {
-            row.WriteFit(0, 0, Newest(model.Session), Ink.Strong);
+            string waiting = Waiting(model.Session);
+            row.WriteRight(0, waiting, Ink.Plain);
+            row.Sub(0, 0, row.Width - waiting.Length - 2, 1).WriteFit(0, 0, Newest(model.Session), Ink.Strong);
         }
         else
         {
@@ -46,16 +52,27 @@ internal static class MarksPanel
     }
 
     /// <summary>All marks of the newest line: one that held two was understood as two.</summary>
-    internal static string Newest(LiveSession session) => string.Join("; ", session.NewestLine.SkipLast(1).Select(mark => ScreenTexts.Of("{0}  {1}", mark.Id, mark.Echo)).Append(Words(session.Marks[^1])));
+    internal static string Newest(LiveSession session) => string.Join("; ", session.NewestLine.SkipLast(1).Select(mark => ScreenTexts.Of("{0}  {1}", mark.Id, Placed(mark))).Append(Words(session.Marks[^1])));
 
     internal static string Words(LiveMark mark) =>
-        ScreenTexts.Of("{0}  {1}, {2}", mark.Id, mark.Echo, mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
+        ScreenTexts.Of("{0}  {1}, {2}", mark.Id, Placed(mark), mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
+
+    /// <summary>With the count of its key in the ladder, as going up and coming down are two; not where its words name another key.</summary>
+    private static string Placed(LiveMark mark) =>
+        mark.Anchor.Tonic is not { } tonic || (mark.Content.Key is { } named && (named.Midi - tonic.Midi) % 12 != 0) ? mark.Echo : ScreenTexts.Of(ScreenTexts.MarkOfKey, mark.Echo, mark.Anchor.Rung + 1);
+
+    private static string Waiting(LiveSession session) =>
+        session.Pins.Count() is > 0 and int pins ? ScreenTexts.Of(ScreenTexts.PinsWait, pins) : "";
 
     /// <summary>A long text shows its end, where the letters appear.</summary>
-    private static void DrawOpen(Pane row, string text, MarkAnchor anchor, NoteNaming notes)
+    private static void DrawOpen(Pane row, ScreenModel model, MarkAnchor anchor)
     {
-        string prompt = anchor.Tonic is { } tonic ? ScreenTexts.Of(ScreenTexts.MarkPromptIn, notes.WriteName(tonic)) : ScreenTexts.MarkPrompt;
-        string hint = row.Width < NarrowColumns ? "" : ScreenTexts.MarkHint;
+        string word = model.Line.Pin is null ? ScreenTexts.MarkWord : ScreenTexts.PinWord;
+        string prompt = anchor.Tonic is { } tonic
+            ? ScreenTexts.Of(ScreenTexts.MarkPromptAt, word, model.Notes.WriteName(tonic), anchor.Rung + 1)
+            : word + " ";
+        string hint = row.Width < NarrowColumns ? "" : Hint(model);
+        string text = model.Line.Text;
         int room = row.Width - prompt.Length - hint.Length - 3;
         string[] elements = [.. CellText.Split(text)];
         int skip = 0;
@@ -69,4 +86,18 @@ internal static class MarksPanel
         row.Write(x, 0, Cursor, Ink.Live);
         row.WriteRight(0, hint, Ink.Faint);
     }
+
+    private static void DrawPrompt(Pane row, PromptLine prompt)
+    {
+        (string ask, string example) = ScreenTexts.Prompts[prompt.Kind];
+        int x = row.Write(0, 0, ask + " ", Ink.Mark);
+        x = row.Write(x, 0, prompt.Text, Ink.Strong);
+        row.Write(x, 0, Cursor, Ink.Live);
+        row.WriteFit(x + 3, 0, example, Ink.Faint);
+    }
+
+    private static string Hint(ScreenModel model) =>
+        MarkSuggestions.For(model.Line.Text, model.Session.Warmup.Choir, model.Session.Marks) is [{ } first, ..]
+            ? ScreenTexts.Of(ScreenTexts.Suggested, first)
+            : ScreenTexts.MarkHint;
 }

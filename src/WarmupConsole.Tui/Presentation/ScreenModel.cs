@@ -13,6 +13,9 @@ public sealed record ScreenModel(LiveSession Session, ConsoleStatus Status, Mark
     /// <summary>The screen's own word to the director (a key that does nothing now); the session's own stands if it is newer.</summary>
     public Notice? OwnNotice { get; init; }
 
+    /// <summary>The line that asks for something, in the place of the mark line, or null.</summary>
+    public PromptLine? Prompt { get; init; }
+
     public bool HelpOpen { get; init; }
 
     public IReadOnlyList<KeyHint> Keys { get; init; } = [];

@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Presentation;
 
@@ -68,8 +69,19 @@ public static class ScreenTexts
     public const string Saved = "saved";
     public const string Saving = "saving…";
     public const string MarkPrompt = "mark ";
-    public const string MarkPromptIn = "mark in {0} ";
+    public const string MarkPromptAt = "{0} in {1}, key {2}: ";
     public const string MarkHint = "Enter keeps";
+    public const string Suggested = "Enter keeps  Ctrl+Y {0}";
+    public const string MarkOfKey = "{0}, key {1}";
+    public const string HeldWord = "HELD";
+    public const string ReleaseHint = "Space goes on, _ releases";
+    public const string PromptUnknown = "Not understood: {0}. {1}";
+    public const string MarkWord = "mark";
+    public const string PinWord = "pin";
+    public const string PinsWait = "{0} without words";
+    public const string PinsToSay = "Pins without words: {0}. The key : opens the oldest, and the next after it.";
+    public const string NothingSuggested = "Nothing is suggested for these letters.";
+    public const string NoPin = "There is no pin without words.";
     public const string NothingToUndo = "There is no mark to take back.";
     public const string NothingToMove = "There is no mark to move.";
     public const string NothingWritten = "Only blanks were written: nothing was kept.";
@@ -89,7 +101,7 @@ public static class ScreenTexts
     public const string HelpTitle = "Keys";
     public const string HelpHint = "Letters and digits write a mark; these keys drive, also now. (In brackets) at the foot: not at this moment. ? closes this page.";
     public const string HelpLineOpen = "in a mark";
-    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests). A letter is a mark, by what was heard (f flat, s sharp, g good); * is a note in other words.";
+    public const string BoardLegend = "Range board: ░ can be sung, ▒ with ease, █ asked for in this key (┊ the part rests). A letter is a mark, by what was heard (f flat, s sharp, g good); * is a note in other words, ! a pin.";
 
     public const string CareCard =
         "Start quietly; nobody pushes for a note. Pain: stop. Dizziness: breathe normally and sit down. "
@@ -117,6 +129,14 @@ public static class ScreenTexts
         [Hold.None] = "",
         [Hold.Paused] = "PAUSED",
         [Hold.Silenced] = "SILENCE",
+    }.ToFrozenDictionary();
+
+    /// <summary>What a prompt asks, and an example.</summary>
+    public static FrozenDictionary<PromptKind, (string Ask, string Example)> Prompts { get; } = new Dictionary<PromptKind, (string, string)>
+    {
+        [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
+        [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
+        [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
     }.ToFrozenDictionary();
 
     /// <summary>Steps without keys, in large letters.</summary>
@@ -155,6 +175,15 @@ public static class ScreenTexts
         [LiveAction.Slower] = ("slower", "A little slower."),
         [LiveAction.TapTempo] = ("tap tempo", "Tapped four times or more in a row, it sets that tempo."),
         [LiveAction.RollOrWait] = ("roll or wait", "Switches between going on by itself and waiting at each key."),
+        [LiveAction.CueAgain] = ("cue again", "Gives the chord of the key again; while music runs it leads in anew."),
+        [LiveAction.LongerBreath] = ("longer breath", "A beat more between the keys of this step."),
+        [LiveAction.ShorterBreath] = ("shorter breath", "A beat less between the keys of this step."),
+        [LiveAction.HoldChord] = ("hold chord", "Holds the chord of the key until pressed again; music that runs stops."),
+        [LiveAction.BuildChord] = ("build chord", "The held chord part by part, from the lowest: one tone more."),
+        [LiveAction.ProofNote] = ("proof note", "The piano leaves this key alone and gives its first note after it; where nothing runs, now."),
+        [LiveAction.JumpToKey] = ("jump to key", "Asks for a key and leads in to it; the ladder goes on from there."),
+        [LiveAction.ChooseParts] = ("who sings", "Asks which parts sing on, or everyone; the ladder goes as far as they go."),
+        [LiveAction.SwapOctave] = ("octave", "Asks which part changes its octave, there and back."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 
@@ -162,7 +191,10 @@ public static class ScreenTexts
     {
         [ScreenCommand.KeepMark] = ("keep", "Keeps the mark."),
         [ScreenCommand.EraseLetter] = ("erase", "Takes back the last letter; the line closes when it is empty."),
-        [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark."),
+        [ScreenCommand.TakeSuggestion] = ("take", "Keeps the mark that is suggested at the right."),
+        [ScreenCommand.Pin] = ("pin", "Pins this moment, to be put in words later."),
+        [ScreenCommand.SayPin] = ("say pin", "Opens a mark on the oldest pin without words."),
+        [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark or pin."),
         [ScreenCommand.MoveMarkBack] = ("mark back", "The newest mark was meant for the key before."),
         [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
         [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),

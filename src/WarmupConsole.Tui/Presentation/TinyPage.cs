@@ -53,7 +53,7 @@ internal static class TinyPage
 
     private static void DrawFoot(Pane row, ScreenModel model)
     {
-        if (model.Line.IsOpen)
+        if (model.Line.IsOpen || model.Prompt is not null)
         {
             MarksPanel.DrawLine(row, model);
             return;

@@ -16,7 +16,7 @@ internal static class WordsPanel
     private static IEnumerable<Block> Blocks(ScreenModel model, int width, int height)
     {
         bool roomy = height >= RoomyScreen;
-        if (model.Session.Hold != Hold.None)
+        if (HeaderPanel.HoldWord(model.Session).Length > 0)
         {
             return [new Block(roomy ? BannerRows : 1, pane => DrawBanner(pane, model)), .. Sung(model, width, height)];
         }
@@ -71,13 +71,14 @@ internal static class WordsPanel
         ScreenTexts.Of(ScreenTexts.InParts, CellText.Clean(string.Join(", ", exercise.Voices.SelectMany(voice => voice.Parts).Distinct())));
 
     /// <summary>What going on leads to: in a key to that key again, between two keys to the next one.</summary>
-    private static string Onward(ScreenModel model) => model.Session.State == LiveState.Introduce || model.Shown is not { } rung
+    private static string Onward(ScreenModel model) => model.Session.Sounded is { UntilReleased: true } ? ScreenTexts.ReleaseHint
+        : model.Session.State == LiveState.Introduce || model.Shown is not { } rung
         ? ScreenTexts.SpaceGoesOn
         : ScreenTexts.Of(model.IsBetweenKeys ? ScreenTexts.SpaceGoesOnTo : ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic));
 
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
-        string word = ScreenTexts.Holds[model.Session.Hold];
+        string word = HeaderPanel.HoldWord(model.Session);
         string onward = Onward(model);
         if (pane.Height < BannerRows)
         {

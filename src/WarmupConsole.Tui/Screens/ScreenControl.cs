@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Tui.Keys;
 using WarmupConsole.Tui.Presentation;
 
@@ -20,6 +21,9 @@ public sealed class ScreenControl(ILiveConsole console)
     private bool _helpOpen;
     private bool _leaveAsked;
 
+    /// <summary>What is being asked for, in front of the mark line; null when nothing is.</summary>
+    public PromptLine? Prompt { get; private set; }
+
     public MarkLine Line { get; private set; } = MarkLine.Closed;
 
     /// <summary>True once the director confirmed that the console is to be left.</summary>
@@ -32,6 +36,7 @@ public sealed class ScreenControl(ILiveConsole console)
     public ScreenModel Model() => new(console.Session, console.Status, Line, console.Now)
     {
         OwnNotice = _notice,
+        Prompt = Prompt,
         HelpOpen = _helpOpen,
     };
 
@@ -43,10 +48,10 @@ public sealed class ScreenControl(ILiveConsole console)
             return;
         }
 
-        bool wasOpen = Line.IsOpen;
+        bool wasOpen = IsOpen;
         bool confirmed = _leaveAsked;
         _leaveAsked = false;
-        if (KeyTable.Find(stroke, Line.IsOpen) is { } row)
+        if (KeyTable.Find(stroke, IsOpen) is { } row)
         {
             Do(row, confirmed);
         }
@@ -55,7 +60,7 @@ public sealed class ScreenControl(ILiveConsole console)
             Write(printed);
         }
 
-        if (wasOpen && !Line.IsOpen)
+        if (wasOpen && !IsOpen)
         {
             (_closer, _closerRests) = (stroke, console.Now + Bounce);
         }
@@ -64,10 +69,12 @@ public sealed class ScreenControl(ILiveConsole console)
     /// <summary>Pasted text goes to the mark line as if it had been typed.</summary>
     public void Paste(string text) => Type(text);
 
+    private bool IsOpen => Line.IsOpen || Prompt is not null;
+
     /// <summary>The key that closed the mark line means something else now: not yet, though, while it bounces or is held down.</summary>
     private bool IsBounce(string stroke)
     {
-        if (Line.IsOpen || stroke != _closer || console.Now >= _closerRests)
+        if (IsOpen || stroke != _closer || console.Now >= _closerRests)
         {
             return false;
         }
@@ -78,7 +85,7 @@ public sealed class ScreenControl(ILiveConsole console)
 
     private void Write(string printed)
     {
-        if (Line.IsOpen || KeyStroke.OpensLine(printed))
+        if (IsOpen || KeyStroke.OpensLine(printed))
         {
             Type(printed);
         }
@@ -91,6 +98,12 @@ public sealed class ScreenControl(ILiveConsole console)
     private void Type(string text)
     {
         (_helpOpen, _leaveAsked, _notice) = (false, false, null);
+        if (Prompt is not null)
+        {
+            Prompt = Prompt.Type(text);
+            return;
+        }
+
         Line = Line.Type(text, console.Session.AnchorAt(console.Now));
     }
 
@@ -108,11 +121,24 @@ public sealed class ScreenControl(ILiveConsole console)
         }
         else if (row.Action is { } action)
         {
-            console.Post(new LiveInput.Act(action));
+            Act(action);
         }
         else
         {
             Do(row.Command!.Value, confirmed);
+        }
+    }
+
+    /// <summary>At once, or once it is known which.</summary>
+    private void Act(LiveAction action)
+    {
+        if (PromptLine.For(action) is { } kind)
+        {
+            Prompt = new(kind, "");
+        }
+        else
+        {
+            console.Post(new LiveInput.Act(action));
         }
     }
 
@@ -124,7 +150,16 @@ public sealed class ScreenControl(ILiveConsole console)
                 Keep();
                 break;
             case ScreenCommand.EraseLetter:
-                Line = Line.Erase();
+                Erase();
+                break;
+            case ScreenCommand.TakeSuggestion:
+                TakeSuggestion();
+                break;
+            case ScreenCommand.Pin:
+                console.Post(new LiveInput.PinMoment());
+                break;
+            case ScreenCommand.SayPin:
+                Line = MarkLine.For(console.Session.Pins.First());
                 break;
             case ScreenCommand.UndoMark:
                 console.Post(new LiveInput.UndoMark());
@@ -141,11 +176,29 @@ public sealed class ScreenControl(ILiveConsole console)
         }
     }
 
+    private void Erase()
+    {
+        if (Prompt is not null)
+        {
+            Prompt = Prompt.Erase();
+        }
+        else
+        {
+            Line = Line.Erase();
+        }
+    }
+
     private void Keep()
     {
+        if (Prompt is not null)
+        {
+            Answer(Prompt);
+            return;
+        }
+
         if (Line.Kept is { } mark)
         {
-            console.Post(new LiveInput.MarkKept(mark.Raw, mark.Anchor));
+            console.Post(new LiveInput.MarkKept(mark.Raw, mark.Anchor, Line.Pin));
         }
         else
         {
@@ -153,6 +206,35 @@ public sealed class ScreenControl(ILiveConsole console)
         }
 
         Line = MarkLine.Closed;
+    }
+
+    private void Answer(PromptLine prompt)
+    {
+        Prompt = null;
+        if (prompt.Inputs(console.Session) is { } inputs)
+        {
+            foreach (LiveInput input in inputs)
+            {
+                console.Post(input);
+            }
+        }
+        else
+        {
+            Say(ScreenTexts.Of(ScreenTexts.PromptUnknown, prompt.Text, ScreenTexts.Prompts[prompt.Kind].Example));
+        }
+    }
+
+    private void TakeSuggestion()
+    {
+        if (Prompt is null && MarkSuggestions.For(Line.Text, console.Session.Warmup.Choir, console.Session.Marks) is [{ } first, ..])
+        {
+            Line = Line with { Text = first };
+            Keep();
+        }
+        else
+        {
+            Say(ScreenTexts.NothingSuggested);
+        }
     }
 
     private void Leave(bool confirmed)
@@ -173,6 +255,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         ({ } action, _, _) => console.WhyNot(action),
         (_, ScreenCommand.UndoMark, 0) => ScreenTexts.NothingToUndo,
+        (_, ScreenCommand.SayPin, _) when !console.Session.Pins.Any() => ScreenTexts.NoPin,
         (_, ScreenCommand.MoveMarkBack, 0) => ScreenTexts.NothingToMove,
         _ => null,
     };

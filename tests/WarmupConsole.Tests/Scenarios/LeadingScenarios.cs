@@ -67,6 +67,25 @@ public sealed class LeadingScenarios
     }
 
     [Fact]
+    public void Pins_cost_one_key_and_get_their_words_when_there_is_time()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(ScreenCommand.Pin).Until(session => session.RungIndex == 2);
+        room.Type("a").Do(KeyTable.Rows.Last(row => row.Command == ScreenCommand.Pin)).Do(ScreenCommand.TakeSuggestion);
+        Assert.Equal(["", "", "altos flat"], room.Session.Marks.Select(mark => mark.Content.Raw));
+        Assert.Contains("2 without words", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.End);
+        Assert.Contains("Pins without words: 2", room.Screen, StringComparison.Ordinal);
+        room.Do(ScreenCommand.SayPin);
+        Assert.Contains("key 1: ", room.Screen, StringComparison.Ordinal);
+        room.Type("b late").Do(ScreenCommand.KeepMark).Do(ScreenCommand.SayPin).Type("t good").Do(ScreenCommand.KeepMark);
+        Assert.Equal([(0, "b late"), (2, "t good")], room.Session.Marks.Skip(1).Select(mark => (mark.Anchor.Rung, mark.Content.Raw)));
+        Assert.Equal([1, 2], room.Logged.Select(record => record.Event).OfType<MarkWorded>().Select(worded => worded.Id));
+        Assert.Contains("What next", room.Screen, StringComparison.Ordinal);
+        Assert.Contains("There is no pin", room.Do(ScreenCommand.SayPin).Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_mark_belongs_to_the_rung_of_its_first_letter()
     {
         using Rehearsal room = new();

@@ -112,6 +112,8 @@ internal sealed class Rehearsal : IDisposable
 
     internal Rehearsal Do(ScreenCommand command) => Press(KeyTable.Rows.First(row => row.Command == command).Strokes[0]);
 
+    internal Rehearsal Do(KeyRow row) => Press(row.Strokes[0]);
+
     internal Rehearsal Type(string text)
     {
         foreach (Rune rune in text.EnumerateRunes())

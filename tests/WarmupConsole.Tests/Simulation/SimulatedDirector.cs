@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
@@ -12,6 +13,13 @@ internal sealed class SimulatedDirector(Random random)
         "a f", "altos flat in E", "tenors and basses sharp at Ab3", "women breathy coming down", "b late", "s s", "remember the windows",
         "", " ", "in in in at at", "a", "flat altos and and the", "x3q;;", "in H# at C99", "\"},{\"crc\":\"00000000\"}",
         "two\nlines\r\n{\"format\":2}", "\0\u0001\u001b[2J\u007f", "\u202eedis gnorw eht no", "♭♯ñé\u0301 日本語 🎹🎶", new string('a', 5000), "\ufeff\u2028",
+    ];
+
+    private static readonly LiveInput[] Named =
+    [
+        new LiveInput.JumpTo(Pitch.Parse("Eb4")), new LiveInput.JumpTo(Pitch.Parse("G4")), new LiveInput.JumpTo(Pitch.Parse("A2")), new LiveInput.JumpTo(Pitch.Parse("C8")),
+        new LiveInput.Sing(["alto"]), new LiveInput.Sing(["tenor", "bass"]), new LiveInput.Sing(["nobody"]), new LiveInput.Sing([]),
+        new LiveInput.SwapOctave("bass"), new LiveInput.SwapOctave("soprano"), new LiveInput.SwapOctave("nobody"),
     ];
 
     private MarkAnchor? _typing;
@@ -42,10 +50,11 @@ internal sealed class SimulatedDirector(Random random)
         return random.Next(20) switch
         {
             0 => BeginTapping(),
-            < 7 => new LiveInput.Act(LiveAction.GoOn),
+            < 6 => new LiveInput.Act(LiveAction.GoOn),
+            6 => Named[random.Next(Named.Length)],
             < 13 => new LiveInput.Act((LiveAction)random.Next((int)LiveAction.End)),
             < 16 => Mark(session, now),
-            16 => new LiveInput.UndoMark(),
+            16 => random.Next(2) == 0 ? new LiveInput.UndoMark() : new LiveInput.PinMoment(),
             17 => new LiveInput.MoveMarkBack(),
             18 => new LiveInput.Act(LiveAction.OneMoreKey),
             _ => random.Next(12) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
@@ -67,7 +76,7 @@ internal sealed class SimulatedDirector(Random random)
             return null;
         }
 
-        LiveInput.MarkKept kept = new(Typed[random.Next(Typed.Length)], _typing);
+        LiveInput.MarkKept kept = new(Typed[random.Next(Typed.Length)], _typing, random.Next(3) == 0 ? random.Next(session.NextMarkId) : null);
         _typing = null;
         return kept;
     }

@@ -164,7 +164,12 @@ internal sealed class Simulation
         if (_director.Next(_run.Session, _clock.Now) is { } input)
         {
             _trail.Add("director", input);
-            _insisted += input is LiveInput.Act { Action: LiveAction.OneMoreKey } ? 1 : 0;
+            _insisted += input switch
+            {
+                LiveInput.Act { Action: LiveAction.OneMoreKey } => 1,
+                LiveInput.JumpTo or LiveInput.Sing => Invariants.AnyKey,
+                _ => 0,
+            };
             _run.Live.Host.Post(input);
             Figures.Inputs++;
         }

@@ -30,7 +30,7 @@ public sealed partial class ConsoleWindowTests : IDisposable
     public void Keys_reach_the_session_and_marks_the_screen()
     {
         _screen.Type("altos é♭ f").Press(Key.Tab);
-        Assert.Contains("mark in D♭ altos é♭ f", _screen.Screen);
+        Assert.Contains("mark in D♭, key 2: altos é♭ f", _screen.Screen);
         _screen.Press(Key.Enter, Key.CursorDown);
 
         Assert.Collection(
@@ -86,9 +86,9 @@ public sealed partial class ConsoleWindowTests : IDisposable
     public void A_mark_is_called_saved_only_when_it_is()
     {
         _console.Show(LiveFixture.Rung with { Marks = [LiveFixture.Mark(1, "altos flat in E", "flat", ["alto"], false)] });
-        Assert.Contains("altos flat in E, saving…", _screen.Pump().Screen);
+        Assert.Contains("altos flat in E, key 2, saving…", _screen.Pump().Screen);
         _console.Show(LiveFixture.Rung with { Marks = [LiveFixture.Mark(1, "altos flat in E", "flat", ["alto"], true)] });
-        Assert.Contains("altos flat in E, saved", _screen.Pump().Screen);
+        Assert.Contains("altos flat in E, key 2, saved", _screen.Pump().Screen);
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public class LegibilityTests
         LiveSession session = LiveFixture.High with { Notice = new("There is no key behind this one.", false, LiveFixture.Now) };
         string screen = Drawn(session, 40, 12);
         Assert.All(["sing", " left", "█", "A♭ major", "rests: Alto, Bass", "There is no key behind", "Tab: silence", "a larger window shows more"], text => Assert.Contains(text, screen));
-        Assert.Contains("altos flat in D♭, saved", Drawn(LiveFixture.Rung, 40, 12));
+        Assert.Contains("altos flat in D♭, key 2, saved", Drawn(LiveFixture.Rung, 40, 12));
     }
 
     [Theory]

@@ -73,6 +73,8 @@ internal static class LiveFixture
 
     internal static LiveSession Rung { get; } = Sung(LiveState.Rung, 7) with { Marks = [Mark(1, "altos flat in D♭", "flat", ["alto"], true)] };
 
+    internal static LiveSession Pinned { get; } = Rung with { RungIndex = 3, Marks = [.. Rung.Marks, Mark(2, "pinned in D♭", null, [], true) with { Content = new("", [], null, null, null, "") }] };
+
     internal static LiveSession BreathBetween { get; } = Sung(LiveState.Breath, 2);
 
     internal static LiveSession Wait { get; } = Sung(LiveState.Wait, null) with { Rolling = false };

@@ -198,7 +198,7 @@ public class ScreenControlTests
     [Fact]
     public void A_sign_without_meaning_says_where_the_keys_are()
     {
-        _control.Press(new Key('('));
+        _control.Press(new Key('^'));
         Assert.False(_control.Line.IsOpen);
         Assert.Equal(ScreenTexts.UnknownKey, _control.Model().Notice?.Text);
     }

@@ -21,6 +21,8 @@ public class ScreenGoldenTests
         ["high"] = LiveFixture.High,
         ["finished"] = LiveFixture.Finished,
         ["mark"] = LiveFixture.Rung,
+        ["pin"] = LiveFixture.Pinned,
+        ["pins-at-the-end"] = LiveFixture.Finished with { Marks = LiveFixture.Pinned.Marks },
         ["help"] = LiveFixture.Rung,
     };
 
@@ -46,7 +48,7 @@ public class ScreenGoldenTests
         console.Refused[LiveAction.OneMoreKey] = "The ladder has already turned.";
         using ConsoleWindow window = new(console, Theme.Colours);
         using Headless screen = new(window, width, height);
-        screen.Type(state switch { "mark" => "altos fl", "help" => "?", _ => "" });
+        screen.Type(state switch { "mark" => "altos fl", "pin" => ":te f", "help" => "?", _ => "" });
         GoldenText.Check($"screens/{state}-{width}x{height}.txt", Trimmed(screen.Screen));
     }
 

@@ -19,7 +19,7 @@ public class LiveLawTests
         {
             sound.Take(driver.Newest);
             Assert.Equal(sound.Generation, driver.Session.Generation);
-            Assert.True(driver.Session.Hold == Hold.None || sound.Pending == 0, $"{sound.Pending} notes are due in a hold.");
+            Assert.True(driver.Session.Hold == Hold.None || driver.Session.Sounded is not null || sound.Pending == 0, $"{sound.Pending} notes are due in a hold.");
         });
     });
 

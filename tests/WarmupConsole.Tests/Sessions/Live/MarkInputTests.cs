@@ -1,6 +1,7 @@
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Review;
 
 namespace WarmupConsole.Tests.Sessions.Live;
 
@@ -70,6 +71,42 @@ public class MarkInputTests
 
         Assert.Equal("C4", driver.Session.Marks.Single().Anchor.Tonic?.ToAscii());
     }
+
+    [Fact]
+    public void A_pin_keeps_its_moment_and_its_words_come_later()
+    {
+        LiveDriver driver = LiveSituations.SecondRung().Send(new LiveInput.PinMoment());
+        MarkAnchor pinned = driver.Session.Pins.Single().Anchor;
+        MarkMade made = Assert.IsType<MarkMade>(driver.NewestEvents.Single());
+        Assert.Equal((1, 1, 1, "", null, "Db4"), (made.Id, made.Step, made.Rung, made.Raw, made.Kind, made.Key));
+        Assert.Equal("pinned in D♭", driver.Session.Marks[0].Echo);
+
+        driver.RunTo(LiveState.Breath).RunTo(LiveState.Rung);
+        Mark(driver, "t good");
+        driver.Send(new LiveInput.MarkKept("a f", driver.Session.AnchorAt(driver.Now), 1));
+
+        MarkWorded worded = Assert.IsType<MarkWorded>(driver.NewestEvents.Single());
+        Assert.Equal((1, "a f", "flat", "Db4"), (worded.Id, worded.Raw, worded.Kind, worded.Key));
+        LiveMark newest = driver.Session.Marks[^1];
+        Assert.Equal((1, "altos flat in D♭", pinned, false), (newest.Id, newest.Echo, newest.Anchor, newest.IsFlushed));
+        Assert.Empty(driver.Session.Pins);
+        Assert.Equivalent(SessionFacts.Fold(driver.Events), driver.Session.Facts());
+    }
+
+    [Fact]
+    public void Words_for_a_pin_that_was_taken_back_are_a_mark_of_their_own_at_that_moment()
+    {
+        LiveDriver driver = LiveSituations.SecondRung().Send(new LiveInput.PinMoment());
+        MarkAnchor pinned = driver.Session.Marks[0].Anchor;
+        driver.Send(new LiveInput.UndoMark()).Send(new LiveInput.MarkKept("a f", pinned, 1));
+
+        Assert.Equal((2, "altos flat in D♭"), (driver.Session.Marks.Single().Id, driver.Session.Marks[0].Echo));
+        Assert.IsType<MarkMade>(driver.NewestEvents.Single());
+    }
+
+    [Fact]
+    public void A_pin_moves_a_rung_back_like_any_mark() =>
+        Assert.Equal("pinned in C", LiveSituations.SecondRung().Send(new LiveInput.PinMoment()).Send(new LiveInput.MoveMarkBack()).Session.Pins.Single().Echo);
 
     [Fact]
     public void Marks_are_confirmed_up_to_the_one_the_log_holds()

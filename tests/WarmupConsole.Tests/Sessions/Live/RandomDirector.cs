@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
@@ -30,11 +31,19 @@ internal sealed class RandomDirector(int seed)
         _ => TimeSpan.FromSeconds(60),
     };
 
+    private static readonly LiveInput[] Named =
+    [
+        new LiveInput.JumpTo(Pitch.Parse("Eb4")), new LiveInput.JumpTo(Pitch.Parse("A3")), new LiveInput.JumpTo(Pitch.Parse("C8")),
+        new LiveInput.Sing(["alto"]), new LiveInput.Sing(["tenor", "bass"]), new LiveInput.Sing([]),
+        new LiveInput.SwapOctave("bass"), new LiveInput.SwapOctave("soprano"), new LiveInput.PinMoment(),
+    ];
+
     public LiveInput NextInput(LiveSession session, Moment now) => _random.Next(20) switch
     {
-        < 7 => new LiveInput.Act(LiveAction.GoOn),
+        < 5 => new LiveInput.Act(LiveAction.GoOn),
+        < 7 => Named[_random.Next(Named.Length)],
         < 14 => new LiveInput.Act((LiveAction)_random.Next((int)LiveAction.End)),
-        14 => new LiveInput.MarkKept(Typed[_random.Next(Typed.Length)], session.AnchorAt(now)),
+        14 => new LiveInput.MarkKept(Typed[_random.Next(Typed.Length)], session.AnchorAt(now), session.Pins.FirstOrDefault()?.Id),
         15 => new LiveInput.UndoMark(),
         16 => new LiveInput.MoveMarkBack(),
         17 => new LiveInput.MarksFlushed(session.MarkFacts),

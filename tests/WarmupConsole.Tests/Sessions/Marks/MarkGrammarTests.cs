@@ -216,7 +216,7 @@ public sealed class MarkGrammarTests
     {
         IReadOnlyList<MarkContent> marks = MarkGrammar.Parse(raw, SampleChoir.Four);
         return marks.Count > 0 && marks.All(mark => mark.Raw == raw && MarkWords.Echo(mark, InDFlat, SampleChoir.Four) is var echo
-            && !echo.Any(char.IsControl) && (!mark.IsFreeNote || (marks.Count == 1 && echo.StartsWith("noted: ", StringComparison.Ordinal))));
+            && !echo.Any(char.IsControl) && (!mark.IsFreeNote || (marks.Count == 1 && echo.StartsWith(raw.Length == 0 ? "pinned in " : "noted: ", StringComparison.Ordinal))));
     });
 
     [Fact]

@@ -1,0 +1,9 @@
+namespace WarmupConsole.Tui.Screens;
+
+/// <summary>What a prompt asks for.</summary>
+public enum PromptKind
+{
+    Key,
+    Parts,
+    Octave,
+}

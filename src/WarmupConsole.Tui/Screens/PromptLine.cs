@@ -1,0 +1,50 @@
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Tui.Presentation;
+
+namespace WarmupConsole.Tui.Screens;
+
+/// <summary>A line that asks for the one thing an action needs. It takes the letters while it is open. A value: each method returns the next one.</summary>
+public sealed record PromptLine(PromptKind Kind, string Text)
+{
+    /// <summary>The action that a prompt serves.</summary>
+    public static PromptKind? For(LiveAction action) => action switch
+    {
+        LiveAction.JumpToKey => PromptKind.Key,
+        LiveAction.ChooseParts => PromptKind.Parts,
+        LiveAction.SwapOctave => PromptKind.Octave,
+        _ => null,
+    };
+
+    /// <summary>Adds what was typed.</summary>
+    public PromptLine Type(string typed) => this with { Text = string.Concat(CellText.Split(Text + typed.ReplaceLineEndings(" ")).Take(MarkLine.MostCharacters)) };
+
+    /// <summary>Takes the last character back; null when there was none.</summary>
+    public PromptLine? Erase() => Text.Length == 0 ? null : this with { Text = string.Concat(CellText.Split(Text).SkipLast(1)) };
+
+    /// <summary>What it asks the session for, or null when it was not understood.</summary>
+    public IReadOnlyList<LiveInput>? Inputs(LiveSession session) => Kind switch
+    {
+        PromptKind.Key => Tonic(session) is { } tonic ? [new LiveInput.JumpTo(tonic)] : null,
+        PromptKind.Parts => TypedParts.Find(Text, session.Warmup.Choir) is { } parts ? [new LiveInput.Sing(parts)] : null,
+        _ => Swapped(session.Warmup.Choir) is { Count: > 0 } parts ? [.. parts.Select(part => new LiveInput.SwapOctave(part))] : null,
+    };
+
+    private IReadOnlyList<string>? Swapped(Choir choir) =>
+        TypedParts.Find(Text, choir) is { } parts && parts.Count == 0 ? [.. choir.Parts.Select(part => part.Id)] : TypedParts.Find(Text, choir);
+
+    /// <summary>A name alone means the nearest such key.</summary>
+    private Pitch? Tonic(LiveSession session)
+    {
+        NoteNaming notes = session.Warmup.Choir.Notes;
+        if (notes.TryParseName(Text, out Pitch name))
+        {
+            int present = session.Rung?.Tonic.Midi ?? Pitch.MiddleC.Midi;
+            return name.Octaves((int)Math.Round((present - name.Midi) / 12.0));
+        }
+
+        return notes.TryParse(Text, out Pitch pitch) ? pitch : null;
+    }
+}

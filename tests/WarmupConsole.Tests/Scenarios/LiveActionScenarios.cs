@@ -1,0 +1,100 @@
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Review;
+using WarmupConsole.Tui.Keys;
+
+namespace WarmupConsole.Tests.Scenarios;
+
+/// <summary>The rarer actions through the real screen: what is typed in a prompt, what sounds, what the log holds.</summary>
+public sealed class LiveActionScenarios
+{
+    [Fact]
+    public void A_key_is_named_in_a_prompt_and_the_music_goes_on_until_it_is_given()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung);
+        int sent = room.Sent.Count;
+        room.Do(LiveAction.JumpToKey).Type("eb");
+        Assert.Contains("to key eb", room.Screen, StringComparison.Ordinal);
+        room.Pass(TimeSpan.FromSeconds(2));
+        Assert.True(room.Sent.Count > sent, "The piano fell silent while the key was typed.");
+        room.Do(ScreenCommand.KeepMark);
+        Assert.Equal((LiveState.Cue, 63), (room.Session.State, room.Session.Rung!.Tonic.Midi));
+        Assert.Empty(room.Session.Marks);
+        AssertFolds(room);
+    }
+
+    [Fact]
+    public void What_no_prompt_understands_changes_nothing_and_an_example_is_given()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.JumpToKey).Type("zz").Do(ScreenCommand.KeepMark);
+        Assert.Contains("Not understood: zz. Such as E, or Ab", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.ChooseParts).Type("x").Do(ScreenCommand.EraseLetter).Do(ScreenCommand.EraseLetter);
+        Assert.DoesNotContain("who sings x", room.Screen, StringComparison.Ordinal);
+        Assert.Equal(LiveState.Rung, room.Session.State);
+    }
+
+    [Fact]
+    public void Only_the_altos_then_everyone_with_the_sopranos_above()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.ChooseParts).Type("a").Do(ScreenCommand.KeepMark);
+        Assert.Equal(["alto"], Assert.Single(room.Logged.Select(record => record.Event).OfType<PartsChosen>()).Parts);
+        room.Until(session => session.RungIndex == 1 && session.State == LiveState.Rung);
+        Assert.Equal(["alto"], room.Logged.Select(record => record.Event).OfType<RungStarted>().Last().Sing);
+        room.Do(LiveAction.ChooseParts).Type("all").Do(ScreenCommand.KeepMark);
+        Assert.Empty(room.Session.Voicing.Only);
+        AssertFolds(room);
+    }
+
+    [Fact]
+    public void A_chord_is_built_held_and_released_and_going_on_leads_in_again()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.BuildChord).Pass(TimeSpan.FromSeconds(1));
+        Assert.Single(room.Sounding);
+        room.Do(LiveAction.BuildChord).Do(LiveAction.BuildChord).Pass(TimeSpan.FromMinutes(1));
+        Assert.Equal(room.Session.Sounded!.Notes.Order(), room.Sounding.Order());
+        Assert.Equal(3, room.Sounding.Count);
+        Assert.Contains("HELD", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.HoldChord).Pass(TimeSpan.FromMilliseconds(50));
+        Assert.Empty(room.Sounding);
+        Assert.Contains("SILENCE", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.HoldChord).Pass(TimeSpan.FromSeconds(1)).Do(LiveAction.Silence).Pass(TimeSpan.FromMilliseconds(50));
+        Assert.Empty(room.Sounding);
+        room.Do(LiveAction.GoOn);
+        Assert.Equal((LiveState.Cue, Hold.None), (room.Session.State, room.Session.Hold));
+        AssertFolds(room);
+    }
+
+    [Fact]
+    public void A_key_sung_alone_is_proved_by_its_first_note()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.ProofNote).Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Empty(room.Sounding);
+        Assert.Contains("alone to the end of this key", room.Screen, StringComparison.Ordinal);
+        room.Until(session => session.State == LiveState.Wait).Pass(TimeSpan.FromMilliseconds(100));
+        Assert.NotEmpty(room.Sounding);
+        room.Pass(TimeSpan.FromSeconds(10));
+        Assert.Empty(room.Sounding);
+        room.Do(LiveAction.GoOn).Until(session => session.State == LiveState.Rung);
+        AssertFolds(room);
+    }
+
+    [Fact]
+    public void A_longer_breath_is_told_logged_and_heard()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.LongerBreath).Do(LiveAction.LongerBreath);
+        Assert.Contains("breath, in beats: 4", room.Screen, StringComparison.Ordinal);
+        room.Until(session => session.State == LiveState.Breath);
+        Assert.Equal(Beats.FromBeats(4), room.Session.StateEnd!.Value - room.Session.StateStart);
+        AssertFolds(room);
+    }
+
+    private static void AssertFolds(Rehearsal room) =>
+        Assert.Equivalent(SessionFacts.Fold(room.Logged.Select(record => record.Event)), room.Session.Facts());
+}
