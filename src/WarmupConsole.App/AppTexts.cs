@@ -86,7 +86,7 @@ internal static class AppTexts
         $"The last plan uses the exercise '{id}', which is neither in the catalogue nor in exercises/: put it back there, or lead another plan first.";
 
     internal static string TooEarly(DateOnly date, DateOnly last) =>
-        $"--date {Day(date)} is not after the last plan, which is of {Day(last)}: write a day from {Day(last.AddDays(1))} on.";
+        $"{Day(date)} is not after the last plan, which is of {Day(last)}: write a day from {Day(last.AddDays(1))} on";
 
     internal static string PlanThere(DateOnly? last) =>
         $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {Day(day.AddDays(1))} on" : "")}, or move that plan away";

@@ -69,20 +69,25 @@ internal static class PlanCommand
         ChoirFolder folder = content.Folder;
         Dictionary<string, Exercise> exercises = folder.Exercises.ToDictionary(exercise => exercise.Id);
         Plan? plan = PlanToCarryOn(content, last);
-        if (WhyNot(plan, last, date, exercises) is { } reason)
+        if (WhyNot(plan, last, exercises) is { } reason)
         {
             return new(null, [FileProblem.Whole(last?.Path ?? folder.Root, reason)]);
+        }
+
+        if (date <= plan!.Date)
+        {
+            return new(null, [FileProblem.Whole("--date", AppTexts.TooEarly(date!.Value, plan.Date!.Value))]);
         }
 
         return new(
             new()
             {
                 Choir = folder.Choir,
-                Last = plan!,
-                Earlier = EarlierPlans.Before(folder, new(plan!, "", "")).Plans,
+                Last = plan,
+                Earlier = EarlierPlans.Before(folder, new(plan, "", "")).Plans,
                 Exercises = exercises,
                 Review = last?.Review,
-                Date = date ?? NextWeek(plan!.Date, composition.Today),
+                Date = date ?? NextWeek(plan.Date, composition.Today),
             },
             []);
     }
@@ -95,11 +100,10 @@ internal static class PlanCommand
     }
 
     /// <summary>A sentence where no plan can be proposed, else null.</summary>
-    private static string? WhyNot(Plan? plan, LastSession? last, DateOnly? date, Dictionary<string, Exercise> exercises) => plan switch
+    private static string? WhyNot(Plan? plan, LastSession? last, Dictionary<string, Exercise> exercises) => plan switch
     {
         _ when last is { IsRunning: true } => AppTexts.StillRunning,
         null => AppTexts.NothingToCarryOn,
-        { Date: { } before } when date <= before => AppTexts.TooEarly(date!.Value, before),
         _ => plan.Steps.FirstOrDefault(step => !exercises.ContainsKey(step.ExerciseId)) is { } lost ? AppTexts.LostExercise(lost.ExerciseId) : null,
     };
 

@@ -43,7 +43,7 @@ internal static class ReviewSummary
     {
         int all = review.Steps.Count + review.NotBegun.Count;
         int done = review.Steps.Count(step => step.HasWork);
-        (int Number, string How)[] rows = [(review.Steps.Count - done, "passed over"), (review.NotBegun.Count, "never begun")];
+        (int Number, string How)[] rows = [(review.Steps.Count - done, "passed over"), (review.NotBegun.Count, review.Ending == SessionReview.Running ? "to come" : "never begun")];
         string[] left = [.. rows.Where(row => row.Number > 0).Select(row => $"{row.Number} {row.How}")];
         string whole = review.PlannedMinutes is null ? "" : "all ";
         return left.Length == 0 ? $"{whole}{ReviewText.Count(all, "step")}" : $"{done} of {ReviewText.Count(all, "step")}, {string.Join(", ", left)}";

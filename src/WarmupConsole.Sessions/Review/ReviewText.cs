@@ -68,9 +68,10 @@ public static class ReviewText
     private static void WriteSteps(StringBuilder text, SessionReview review)
     {
         text.Append("\nSteps\n");
+        string notBegun = review.Ending == SessionReview.Running ? "to come" : "never began";
         foreach (ReviewStep step in review.Steps.Concat(review.NotBegun).OrderBy(step => step.Step))
         {
-            string course = review.NotBegun.Contains(step) ? "     –  never began" : $"{Clock(step.Spent),6}  {Work(step)}";
+            string course = review.NotBegun.Contains(step) ? $"     –  {notBegun}" : $"{Clock(step.Spent),6}  {Work(step)}";
             text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {course}\n");
         }
     }

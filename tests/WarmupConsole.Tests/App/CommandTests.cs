@@ -200,7 +200,7 @@ public sealed class CommandTests : IDisposable
     public void A_day_that_is_not_after_the_last_plan_is_refused_with_the_days_that_are_allowed()
     {
         Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-02-09"));
-        Assert.Contains("--date 2027-02-09 is not after the last plan, which is of 2027-02-09: write a day from 2027-02-10 on.", _run.Errors, StringComparison.Ordinal);
+        Assert.Contains("--date: 2027-02-09 is not after the last plan, which is of 2027-02-09: write a day from 2027-02-10 on", _run.Errors, StringComparison.Ordinal);
         Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-02-10"));
     }
 

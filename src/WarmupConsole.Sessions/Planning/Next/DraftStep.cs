@@ -6,7 +6,7 @@ namespace WarmupConsole.Sessions.Planning.Next;
 /// <param name="Answers">The needs that its ladder answers; such a step is neither exchanged nor shortened.</param>
 internal sealed record DraftStep(PlanStep Step, int? Origin, IReadOnlyList<Need> Answers)
 {
-    /// <summary>True for a step that is there for a reason of its own and is not exchanged: last time never came to it, or it mends the plan.</summary>
+    /// <summary>True for a step that has a reason of its own and is exchanged last of all: last time never came to it, or it mends the plan.</summary>
     internal bool IsSettled { get; init; }
 
     internal DraftStep Because(string reason) => this with { Step = Step with { Because = [.. Step.Because.Where(old => old != reason), reason] } };

@@ -52,12 +52,14 @@ internal static class NextPlanTexts
     internal static string NewToChoir(int seconds) => $"new to the choir: {seconds} s to explain it";
 
     internal static string TooFewChanges(int changed) =>
-        $"Only {Count(changed, "exercise")} could be exchanged for variety: the catalogue has no other ones for these stages.";
+        $"Only {Count(changed, "exercise")} could be exchanged for variety: for the other steps the catalogue has none of the same stage and span that breaks no rule.";
 
     internal static string New(string title, string work) => $"+ {title}, {work}";
 
     internal static string Changed(string title, string work, string before) =>
         work == before ? $"~ {title}, {work}" : $"~ {title}, {work} (before: {before})";
+
+    internal static string Kept(string title, string because) => because.Length == 0 ? $"= {title}" : $"= {title}: {because}";
 
     internal static string Reason(string because) => $"      {because}";
 

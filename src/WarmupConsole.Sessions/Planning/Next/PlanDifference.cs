@@ -16,12 +16,12 @@ internal static class PlanDifference
         string work = Work(draft.Ready(step.Step));
         IEnumerable<string> head = (old, isSame) switch
         {
-            _ when isKept => [$"= {title}"],
+            _ when isKept => [NextPlanTexts.Kept(title, step.IsSettled ? step.Step.Because[0] : "")],
             ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old)))],
             ({ }, false) => [$"- {draft.Exercises[old.ExerciseId].Title}", NextPlanTexts.New(title, work)],
             _ => [NextPlanTexts.New(title, work)],
         };
-        return head.Concat(isKept && !step.IsSettled ? [] : step.Step.Because.Select(NextPlanTexts.Reason));
+        return head.Concat(isKept ? [] : step.Step.Because.Select(NextPlanTexts.Reason));
     }
 
     /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>

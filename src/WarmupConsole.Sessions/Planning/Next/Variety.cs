@@ -34,11 +34,11 @@ internal static class Variety
         return draft;
     }
 
-    /// <summary>Steps that answer nothing and were sung last time: sung ones before the others, beginning at another one each week.</summary>
+    /// <summary>Steps that answer nothing: those without a reason of their own first, sung ones before the others, beginning at another one each week.</summary>
     private static IEnumerable<int> ByWeek(Draft draft, int week)
     {
-        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, IsSettled: false, Answers.Count: 0 })];
-        return Turned(free, week).OrderByDescending(index => draft.ExerciseOf(index).IsSung);
+        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, Answers.Count: 0 })];
+        return Turned(free, week).OrderBy(index => draft.Steps[index].IsSettled).ThenByDescending(index => draft.ExerciseOf(index).IsSung);
     }
 
     private static int Week(NextPlanInput input) => input.Date.DayNumber / DaysInWeek;
