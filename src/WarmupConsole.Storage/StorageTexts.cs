@@ -95,6 +95,10 @@ public static class StorageTexts
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
+    public static string LineIsSung(string stage) => $"a line of degrees is sung, so the stage cannot be {stage}; write one of humming, lip-trill, slide, sung, settling";
+
+    public static string IdTaken(string id) => $"there is an exercise '{Short(id)}' already; choose another id";
+
     public const string NotEmpty = "there is something in it already, and nothing is overwritten; name a folder that is empty or not there yet";
 
     public const string NeedOfOneKind = "a need names exactly one of pitch, region and purpose";

@@ -136,6 +136,25 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void To_go_on_and_to_begin_anew_at_once_is_refused()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("run", "--resume", "--anew"));
+        Assert.Contains(AppTexts.ResumeOrAnew, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Settings_that_cannot_be_read_are_told_at_their_place_and_not_overwritten()
+    {
+        string settings = _run.Folder.PathOf("settings", "settings.yaml");
+        Directory.CreateDirectory(Path.GetDirectoryName(settings)!);
+        File.WriteAllText(settings, "format: 1\nprot: Piano\n");
+
+        Assert.Equal(ExitCodes.BadInput, _run.Type("ports", "--use", "Organ"));
+        Assert.Contains("settings.yaml:2:1: ", _run.Errors, StringComparison.Ordinal);
+        Assert.Equal("format: 1\nprot: Piano\n", File.ReadAllText(settings));
+    }
+
+    [Fact]
     public void The_next_plan_of_the_demo_is_written_to_the_settings_and_never_over_another()
     {
         Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo));

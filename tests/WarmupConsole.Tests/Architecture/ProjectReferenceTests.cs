@@ -9,7 +9,7 @@ public class ProjectReferenceTests
     public static TheoryData<string, string, string> Directions => new()
     {
         { "Music", "", "" },
-        { "Sessions", "Music", "Stateless" },
+        { "Sessions", "Music", "MathNet.Numerics Stateless" },
         { "Midi", "Music", "NAudio.Midi NAudio.WinMM" },
         { "Storage", "Music Sessions", "YamlDotNet" },
         { "Tui", "Music Sessions", "Terminal.Gui" },

@@ -1,0 +1,15 @@
+namespace WarmupConsole.Sessions.Findings.Estimates;
+
+/// <summary>Keeps false findings rare although very many questions are asked (Benjamini and Hochberg, 1995).</summary>
+public static class FalseFindings
+{
+    /// <summary>The largest p-value that still counts, or −1 when none does.</summary>
+    /// <param name="pValues">Of all questions asked, in any order.</param>
+    /// <param name="share">The share of false ones among those that count, 0–1.</param>
+    public static double Threshold(IEnumerable<double> pValues, double share)
+    {
+        double[] ordered = [.. pValues.Order()];
+        int last = Array.FindLastIndex([.. ordered.Select((p, rank) => p <= share * (rank + 1) / ordered.Length)], holds => holds);
+        return last < 0 ? -1 : ordered[last];
+    }
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Scales;
+using WarmupConsole.Sessions.Findings.Exposure;
+
+namespace WarmupConsole.Sessions.Findings.Estimates;
+
+/// <summary>Puts a finding together from the fit in which its pitch was found.</summary>
+internal sealed class FindingOf(Exposures exposures, string kind, IReadOnlyList<PartMark> marks, IReadOnlyList<SungSession> sessions)
+{
+    private const double LeastBlame = 0.05;
+
+    internal IEnumerable<Finding> All(IReadOnlyList<(int Pitch, double Chance)> weak)
+    {
+        int[] pitches = [.. weak.Select(pitch => pitch.Pitch)];
+        NoisyOr fit = NoisyOr.Fit(exposures, marks, pitches);
+        foreach ((int pitch, double chance) in weak)
+        {
+            NoisyOr without = NoisyOr.Fit(exposures, marks, [.. pitches.Where(other => other != pitch)]);
+            yield return One(fit, pitch, chance, fit.LogLikelihood - without.LogLikelihood);
+        }
+    }
+
+    private Finding One(NoisyOr fit, int pitch, double chance, double strength)
+    {
+        (PartMark Mark, double Meant, double Blamed)[] attribution = [.. fit.Attribution(pitch)];
+        int exposed = exposures.Rows.Count(row => row.Line.Has(pitch));
+        double meant = Math.Min(exposed, attribution.Sum(mark => mark.Meant * mark.Mark.Share));
+        double all = Math.Min(exposures.Rows.Count - exposed, marks.Sum(mark => mark.Share) - meant);
+        SessionShare[] shares = [.. Shares(pitch, attribution)];
+        Pitch spelled = KeySpelling.TonicFor(pitch, Mode.Major);
+        return new()
+        {
+            Id = string.Create(CultureInfo.InvariantCulture, $"{exposures.Part}-{kind}-{spelled.ToAscii().ToLowerInvariant().Replace("#", "-sharp", StringComparison.Ordinal)}"),
+            Part = exposures.Part,
+            Kind = kind,
+            Pitch = spelled,
+            Rate = Rate.Weighted(meant, exposed, fit.ChanceOf(pitch), Math.Min(exposed, fit.WorthOf(pitch))),
+            Elsewhere = Rate.Of(Math.Max(0, all), exposures.Rows.Count - exposed),
+            Strength = strength,
+            Chance = chance,
+            Circumstances = CircumstancesOf.Pitch(exposures, pitch, Enumerable.Range(0, marks.Count).Select(fit.RowOf).ToHashSet()),
+            Trend = TrendOf.Of(shares),
+            Sessions = shares,
+            Evidence = [.. attribution.Where(mark => mark.Blamed >= LeastBlame).Select(mark => new Evidence(sessions[mark.Mark.Session].Name, mark.Mark.Mark.Id, mark.Mark.Mark.Raw, mark.Blamed))],
+        };
+    }
+
+    private IEnumerable<SessionShare> Shares(int pitch, (PartMark Mark, double Meant, double Blamed)[] attribution)
+    {
+        Dictionary<int, double> blamed = attribution.GroupBy(mark => mark.Mark.Session)
+            .ToDictionary(session => session.Key, session => session.Sum(mark => mark.Blamed * mark.Mark.Share));
+        return exposures.Rows.Where(row => row.Line.Has(pitch)).CountBy(row => row.Session)
+            .OrderBy(session => session.Key)
+            .Select(session => new SessionShare(sessions[session.Key].Name, sessions[session.Key].Start, blamed.GetValueOrDefault(session.Key), session.Value));
+    }
+}

@@ -1,0 +1,133 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Review;
+
+namespace WarmupConsole.Sessions.Findings.Exposure;
+
+/// <summary>Reads a log record by record and keeps what findings need. Fields that make no sense are passed over: a log is never a reason to stop.</summary>
+internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exercise> exercises, LineBook lines)
+{
+    private readonly List<ExposedRung> rungs = [];
+    private readonly List<(LoggedMark Mark, int Epoch)> marks = [];
+    private readonly Dictionary<int, string> steps = [];
+    private SessionRecord? last;
+    private TimeSpan spent;
+    private int unknown;
+    private bool wentBack;
+
+    internal void Add(SessionRecord record)
+    {
+        if (last is not null)
+        {
+            spent += last.Epoch == record.Epoch && record.Monotonic > last.Monotonic ? record.Monotonic - last.Monotonic : TimeSpan.Zero;
+            wentBack |= record.At < last.At;
+        }
+
+        last = record;
+        switch (record.Event)
+        {
+            case StepStarted step:
+                steps[step.Step] = step.Exercise;
+                break;
+            case RungStarted rung:
+                Begin(rung, record.Epoch, record.Monotonic);
+                break;
+            case RungEnded { Whole: true } ended:
+                Complete(ended);
+                break;
+            default:
+                ApplyMark(record);
+                break;
+        }
+    }
+
+    internal SungSession Finish(string name, DateTimeOffset start)
+    {
+        MarkAttachment attachment = new(rungs);
+        return new()
+        {
+            Name = name,
+            Start = start,
+            Rungs = rungs,
+            Marks = [.. marks.Where(mark => mark.Mark.Made.Kind is not null).Select(mark => Heard(mark.Mark, attachment.Of(mark.Mark, mark.Epoch)))],
+            Exercises = [.. steps.OrderBy(step => step.Key).Select(step => step.Value)],
+            UnknownRungs = unknown,
+            WasClockSetBack = wentBack,
+        };
+    }
+
+    private void Begin(RungStarted rung, int epoch, Moment at)
+    {
+        string id = steps.GetValueOrDefault(rung.Step, "");
+        exercises.TryGetValue(id, out Exercise? exercise);
+        unknown += exercise is null ? 1 : 0;
+        rungs.Add(new(rung.Step, rung.Rung, rung.Midi, rung.MilliBpm, spent.TotalMinutes, epoch, at.Nanoseconds, Lines(rung, exercise, id)));
+    }
+
+    private List<ExposedLine> Lines(RungStarted rung, Exercise? exercise, string id)
+    {
+        List<ExposedLine> sung = new(rung.Sing.Count);
+        for (int i = 0; i < Math.Min(rung.Sing.Count, Math.Min(rung.Low.Count, rung.High.Count)); i++)
+        {
+            (int low, int high) = (rung.Low[i], rung.High[i]);
+            if (low is >= 0 and <= 127 && high is >= 0 and <= 127 && low <= high)
+            {
+                sung.Add(lines.Line(exercise, id, (rung.Sing[i], PartOf(rung.Sing[i])), rung.Midi, (low, high)));
+            }
+        }
+
+        return sung;
+    }
+
+    private Part? PartOf(string id)
+    {
+        foreach (Part part in choir.Parts)
+        {
+            if (part.Id == id)
+            {
+                return part;
+            }
+        }
+
+        return null;
+    }
+
+    private void Complete(RungEnded ended)
+    {
+        int index = rungs.FindLastIndex(rung => rung.Step == ended.Step && rung.Rung == ended.Rung);
+        if (index >= 0)
+        {
+            rungs[index] = rungs[index] with { IsWhole = true };
+        }
+    }
+
+    private void ApplyMark(SessionRecord record)
+    {
+        switch (record.Event)
+        {
+            case MarkMade made:
+                marks.Add((new(made, made.Step, made.Rung, rungs.Count, false, record.At), record.Epoch));
+                break;
+            case MarkUndone undone:
+                marks.RemoveAll(mark => mark.Mark.Made.Id == undone.Id);
+                break;
+            case MarkMoved moved when marks.FindIndex(mark => mark.Mark.Made.Id == moved.Id) is >= 0 and int index:
+                marks[index] = (marks[index].Mark with { Step = moved.Step, Rung = moved.Rung, WasMoved = true }, marks[index].Epoch);
+                break;
+        }
+    }
+
+    private HeardMark Heard(LoggedMark mark, IReadOnlyList<RungWeight> candidates) => new(
+        mark.Made.Id,
+        mark.Made.Kind!,
+        MarkKindData.Find(choir, mark.Made.Kind!) is { IsPraise: true },
+        mark.Made.Parts,
+        candidates,
+        mark.Made.Pitch,
+        mark.Made.Place,
+        mark.Made.Raw);
+}

@@ -1,0 +1,31 @@
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Findings.Exposure;
+using WarmupConsole.Tests.Sessions.Findings.Seasons;
+
+namespace WarmupConsole.Tests.Sessions.Findings;
+
+/// <summary>The choir of simulated seasons, and its logs folded.</summary>
+internal static class SeasonChoir
+{
+    internal static readonly Choir Choir = new()
+    {
+        Name = "The Net Loft Singers",
+        Parts =
+        [
+            Part("soprano", "C4-G5", "C4-F5", 0),
+            Part("alto", "G3-D5", "G3-C5", 0),
+            Part("tenor", "C3-A4", "C3-F4", -1),
+            Part("bass", "F2-D4", "G2-C4", -1),
+        ],
+    };
+
+    internal static IReadOnlyList<SungSession> Fold(Season season)
+    {
+        LineBook lines = new();
+        return [.. season.Logs.Select((log, i) => SungSession.From($"evening-{i + 1}", log, Choir, SeasonPatterns.Exercises, lines))];
+    }
+
+    private static Part Part(string id, string extreme, string comfortable, int placement) => new(
+        id, id, [id[..1]], [], 8, placement, new(PitchRangeText.Parse(extreme).Value, PitchRangeText.Parse(comfortable).Value));
+}
