@@ -66,7 +66,7 @@ public sealed class PlayerProcessTests : IDisposable
         Assert.Equal(PlayerReportKind.PortLost, _reports.WaitFor(2)[1].Kind);
 
         _piano.PlugIn();
-        Assert.Equal((PlayerReportKind.PortOpened, $"The port {_piano.Path} is back. Space leads in to the same key again."), (_reports.WaitFor(3)[2].Kind, _reports.All[2].Sentence));
+        Assert.Equal((PlayerReportKind.PortOpened, $"The port {_piano.Path} is back. Space goes on."), (_reports.WaitFor(3)[2].Kind, _reports.All[2].Sentence));
         Assert.Equal(Opening, _piano.WaitFor(11));
     }
 
