@@ -11,6 +11,7 @@
     check.py sounds  EVENTS                         a note sounds at the end of what was heard
     check.py silenced EVENTS SINCE                  after SINCE came note-offs and then the silence: pedal up, all notes off, all sound
                                                     off; prints the milliseconds to its end
+    check.py scale ONSETS PITCHES                   aubio's onsets and pitches are those of the scale of `warmup ports --test`
 
 EVENTS has one line per event of the receiver: seconds, "event_post_noteon", "..._noteoff" or "..._cc", channel, note or controller, value.
 Nothing here comes from the console's own code: it is a second opinion.
@@ -301,6 +302,25 @@ def check_mark(review_path, raw, part, kind):
     return len(found) == 1 and bool(found[0]["key"]) and bool(found[0]["pitches"])
 
 
+def check_scale(onsets_path, pitches_path):
+    """Eight notes, half a second each; a pitch is the median of the middle of its note, in MIDI numbers."""
+    with open(onsets_path, encoding="ascii") as file:
+        onsets = [float(line) for line in file if line.strip()]
+    with open(pitches_path, encoding="ascii") as file:
+        pitches = [tuple(map(float, line.split())) for line in file if line.strip()]
+    scale = [60 + step for step in SCALES["major"]] + [72]
+    notes = onsets[:len(scale)]
+    heard = []
+    for start in notes:
+        middle = sorted(pitch for at, pitch in pitches if start + 0.15 <= at <= start + 0.4 and pitch > 0)
+        heard.append(middle[len(middle) // 2] if middle else 0.0)
+    gaps = [later - earlier for earlier, later in zip(notes, notes[1:])]
+    worst_pitch = max((abs(a - b) for a, b in zip(heard, scale)), default=99)
+    worst_gap = max((abs(gap - 0.5) for gap in gaps), default=99)
+    print(f"pitches {' '.join(f'{pitch:.2f}' for pitch in heard)}, at worst {worst_pitch:.2f} semitones off; onsets at worst {worst_gap * 1000:.0f} ms from half a second apart")
+    return len(notes) == len(scale) and worst_pitch <= 0.3 and worst_gap <= 0.05
+
+
 def main(command, *args):
     if command == "keys":
         return check_keys(*args)
@@ -313,6 +333,8 @@ def main(command, *args):
         return check_reached(args[0], args[1], int(args[2]), args[3])
     if command == "mark":
         return check_mark(*args)
+    if command == "scale":
+        return check_scale(*args)
     if command == "hanging":
         return check_hanging(*args)
     if command == "sounds":

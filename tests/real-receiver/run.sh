@@ -193,6 +193,27 @@ raw_bytes() {
 }
 check "a synthesizer that reads raw bytes hears the scale and the chord of the port test" raw_bytes
 
+# What the synthesizer makes of it, heard by a third program: pitches and onsets of the port test, live over JACK.
+heard_by_aubio() {
+    mkfifo "$work/ear-commands"
+    exec 6<>"$work/ear-commands"
+    fluidsynth -q -o shell.prompt= -a file -o audio.file.name="$work/ear.wav" -o audio.file.type=wav -r 44100 -m jack -o midi.jack.id=ear \
+        -g 0.8 -R 0 -C 0 "$soundfont" <&6 6>&- 8>&- >/dev/null 2>>"$work/fluidsynth.log" &
+    local ear="$!"
+    started+=("$ear")
+    until_true 10 bash -c 'jack_lsp | grep -q ^ear:' || return 1
+    XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port ear >/dev/null || return 1
+    echo quit >&6
+    until_true 10 gone "$ear" || return 1
+    aubioonset -i "$work/ear.wav" -B 512 -H 128 >"$work/onsets.txt" 2>/dev/null && aubiopitch -i "$work/ear.wav" -p yin -u midi -B 4096 -H 512 -s -50 >"$work/pitches.txt" 2>/dev/null || return 1
+    ask scale "$work/onsets.txt" "$work/pitches.txt"
+}
+if command -v aubioonset >/dev/null && command -v aubiopitch >/dev/null; then
+    check "aubio hears the pitches and onsets of a live scale" heard_by_aubio
+else
+    echo "skipped: aubio is not installed (Debian: aubio-tools)"
+fi
+
 # --- runs that are cut off in the middle of a note ----------------------------------------------------------------------
 
 has_mark() { grep -qs '"raw":"b f"' "$work/cut-$1"/config/warmup-console/demo/plans-demo/sessions/*.jsonl; }
