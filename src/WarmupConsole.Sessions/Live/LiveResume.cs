@@ -81,7 +81,7 @@ internal static class LiveResume
         {
             int nearest = known.Keys.MinBy(other => Math.Abs(other - key));
             LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down, StepSemitones = 1 };
-            Rung added = LadderEdit.OneMoreKey(step.Exercise, parts, towards, [known[nearest]], 0).Added;
+            Rung added = LadderEdit.OneMoreKey(step.Exercise, parts, towards, new KeyLadder([known[nearest]], []), 0).Added;
             known[added.Tonic.Midi] = added;
         }
 
