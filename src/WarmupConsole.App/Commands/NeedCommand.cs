@@ -45,7 +45,7 @@ internal static class NeedCommand
         command.SetAction(parsed => Change(
             Open(composition, parsed.GetValue(choir)),
             book => book.With(Given(fields.Select(parsed.GetValue))),
-            book => AppTexts.NeedKept(book.Needs.Count, book.Needs[^1].Words),
+            book => AppTexts.NeedKept(book.Needs.Count, book.Needs[^1].WordsIn(book.Notes)),
             parsed.InvocationConfiguration));
         return command;
     }
@@ -77,7 +77,7 @@ internal static class NeedCommand
         command.SetAction(parsed => Change(
             Open(composition, parsed.GetValue(choir)),
             book => book.WithDone(parsed.GetValue(number), Today(composition)),
-            book => AppTexts.NeedDone(book.Needs[parsed.GetValue(number) - 1].Words),
+            book => AppTexts.NeedDone(book.Needs[parsed.GetValue(number) - 1].WordsIn(book.Notes)),
             parsed.InvocationConfiguration));
         return command;
     }
@@ -125,7 +125,7 @@ internal static class NeedCommand
             return ExitCodes.Ok;
         }
 
-        surroundings.Output.WriteLine(shown.Length == 0 ? AppTexts.NoNeeds : string.Join('\n', shown.Select(need => Printable.Line(AppTexts.NeedKept(need.Number, need.Need.Words)))));
+        surroundings.Output.WriteLine(shown.Length == 0 ? AppTexts.NoNeeds : string.Join('\n', shown.Select(need => Printable.Line(AppTexts.NeedKept(need.Number, need.Need.WordsIn(book.Value.Notes))))));
         return ExitCodes.Ok;
     }
 }

@@ -12,12 +12,16 @@ internal static class RangesCommand
     internal static Command Create(Composition composition)
     {
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("ranges", AppTexts.RangesAbout);
         command.Add(choir);
+        command.Add(json);
         command.Add(Check(composition));
         command.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
         {
-            parsed.InvocationConfiguration.Output.Write(RangesText.Write(folder.Choir, composition.Today));
+            parsed.InvocationConfiguration.Output.Write(parsed.GetValue(json)
+                ? RangesReport.From(folder.Choir, composition.Today).ToJson() + "\n"
+                : RangesText.Write(folder.Choir, composition.Today));
             return ExitCodes.Ok;
         }));
         return command;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -34,11 +35,12 @@ internal static class CheckText
             return;
         }
 
+        NoteNaming notes = warmup.Choir.Notes;
         text.Append(CultureInfo.InvariantCulture, $"{"",-16} {"sings",-10} {"comfortable",-12} extreme\n");
         foreach (PartCoverage part in PartCoverage.Of(warmup))
         {
-            string reached = part.Reached?.ToString() ?? "rests";
-            text.Append(CultureInfo.InvariantCulture, $"{Printable.Line(part.Part.Name),-16} {reached,-10} {part.Part.Range.Comfortable,-12} {part.Part.Range.Extreme}\n");
+            string reached = part.Reached?.In(notes) ?? "rests";
+            text.Append(CultureInfo.InvariantCulture, $"{Printable.Line(part.Part.Name),-16} {reached,-10} {part.Part.Range.Comfortable.In(notes),-12} {part.Part.Range.Extreme.In(notes)}\n");
         }
     }
 

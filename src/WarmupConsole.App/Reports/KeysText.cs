@@ -36,7 +36,7 @@ internal static class KeysText
     {
         foreach ((int index, Rung rung) in step.Ladder.Rungs.Index())
         {
-            string ahead = LadderAnnouncement.Ahead(step.Ladder.Rungs, index) is { } announcement ? $"  > {announcement.Sentence}" : "";
+            string ahead = LadderAnnouncement.Ahead(step.Ladder.Rungs, index, notes) is { } announcement ? $"  > {announcement.Sentence}" : "";
             text.Append(CultureInfo.InvariantCulture, $"   {notes.Write(rung.Tonic),-4} {string.Join("  ", rung.Parts.Select(part => Part(part, notes)))}{ahead}\n");
         }
 
@@ -48,7 +48,7 @@ internal static class KeysText
 
     /// <summary>Where nobody sings there is nothing to draw.</summary>
     private static StringBuilder Board(StringBuilder text, Warmup warmup) =>
-        warmup.Steps.Any(step => step.Ladder.Rungs.Count > 0) ? text.Append(RangeBoardText.Write(PartCoverage.Of(warmup))) : text;
+        warmup.Steps.Any(step => step.Ladder.Rungs.Count > 0) ? text.Append(RangeBoardText.Write(PartCoverage.Of(warmup), warmup.Choir.Notes)) : text;
 
     private static string Part(RungPart part, NoteNaming notes) => (part.Sings, part.OctaveShift) switch
     {

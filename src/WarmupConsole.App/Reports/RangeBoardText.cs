@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
@@ -17,7 +17,7 @@ internal static class RangeBoardText
     private const int Half = 3;
     private const int Column = (2 * Half) + 2;
 
-    internal static string Write(IReadOnlyList<PartCoverage> parts)
+    internal static string Write(IReadOnlyList<PartCoverage> parts, NoteNaming notes)
     {
         BoardScale whole = BoardScale.For(parts.Select(part => part.Part), 1);
         int rows = ((whole.HighestMidi - whole.LowestMidi) / SemitonesInRow) + 1;
@@ -25,7 +25,7 @@ internal static class RangeBoardText
         StringBuilder text = new();
         for (int row = 0; row < scale.Rows; row++)
         {
-            string axis = scale.CIn(row) is { } c && !(row > 0 && scale.CIn(row - 1) == c) ? string.Create(CultureInfo.InvariantCulture, $"C{(c / 12) - 1}") : "";
+            string axis = scale.CIn(row) is { } c && !(row > 0 && scale.CIn(row - 1) == c) ? notes.Write(new Pitch(Step.C, 0, (c / 12) - 1)) : "";
             Line(text, axis, parts.Select(part => Cells(scale, row, part)));
         }
 

@@ -22,6 +22,10 @@ internal static class RangesText
         return string.Join('\n', [.. lines, .. due.Length == 0 ? (string[])[] : [AppTexts.TestAgain(string.Join(", ", due))]]) + "\n";
     }
 
+    /// <summary>True for changing voices that should be tested again.</summary>
+    internal static bool IsDue(Part part, DateOnly day) =>
+        part.Groups.Contains(Changing) && (part.EntryOn(day)?.From is not { } from || from.AddDays(LongestDaysBetween) < day);
+
     private static string Ranges(Part part, NoteNaming notes) => AppTexts.BothRanges(part.Range.Extreme.In(notes), part.Range.Comfortable.In(notes));
 
     private static string Since(RangeEntry? entry) => entry switch
@@ -30,7 +34,4 @@ internal static class RangesText
         { IsStart: true } => AppTexts.StartRange,
         _ => AppTexts.UndatedRange,
     };
-
-    private static bool IsDue(Part part, DateOnly day) =>
-        part.Groups.Contains(Changing) && (part.EntryOn(day)?.From is not { } from || from.AddDays(LongestDaysBetween) < day);
 }

@@ -8,5 +8,6 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(ExercisesReport))]
 [JsonSerializable(typeof(KeysReport))]
 [JsonSerializable(typeof(NeedsReport))]
+[JsonSerializable(typeof(RangesReport))]
 [JsonSerializable(typeof(ReviewReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -5,9 +5,11 @@ using WarmupConsole.Music.Scales;
 namespace WarmupConsole.Music.Exercises;
 
 /// <summary>The sounding notes of a pattern, as demands and purposes look at them.</summary>
-internal sealed class SungLine
+public sealed class SungLine
 {
-    internal SungLine(Pattern pattern, Mode mode)
+    /// <param name="pattern">Its rests take time and are no notes.</param>
+    /// <param name="mode">The scale that its degrees refer to.</param>
+    public SungLine(Pattern pattern, Mode mode)
     {
         List<SungNote> notes = [];
         (Beats start, string vowel) = (Beats.Zero, "");
@@ -28,20 +30,20 @@ internal sealed class SungLine
     }
 
     /// <summary>The lines of an exercise; none in counted phases.</summary>
-    internal static IReadOnlyList<SungLine> AllOf(Exercise exercise) =>
+    public static IReadOnlyList<SungLine> AllOf(Exercise exercise) =>
         [.. exercise.Lines.Select(pattern => new SungLine(pattern, exercise.Mode))];
 
     /// <summary>In the order they are sung.</summary>
-    internal IReadOnlyList<SungNote> Notes { get; }
+    public IReadOnlyList<SungNote> Notes { get; }
 
     /// <summary>From each note to the next, also over a rest.</summary>
-    internal IReadOnlyList<Interval> Moves { get; }
+    public IReadOnlyList<Interval> Moves { get; }
 
     /// <summary>With all rests.</summary>
-    internal Beats Length { get; }
+    public Beats Length { get; }
 
     /// <summary>The longest stretch without a rest.</summary>
-    internal Beats LongestPhrase
+    public Beats LongestPhrase
     {
         get
         {
@@ -58,10 +60,10 @@ internal sealed class SungLine
     }
 
     /// <summary>How many notes sound different pitches.</summary>
-    internal int PitchCount => Notes.Select(note => note.Interval.Semitones).Distinct().Count();
+    public int PitchCount => Notes.Select(note => note.Interval.Semitones).Distinct().Count();
 
     /// <summary>The most notes that begin within any two beats.</summary>
-    internal int MostNotesInTwoBeats => Notes
+    public int MostNotesInTwoBeats => Notes
         .Select(first => Notes.Count(note => note.Start >= first.Start && note.Start < first.Start + Beats.FromBeats(2)))
         .DefaultIfEmpty().Max();
 }

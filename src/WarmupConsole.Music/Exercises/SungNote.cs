@@ -10,7 +10,7 @@ namespace WarmupConsole.Music.Exercises;
 /// <param name="Start">From the beginning of the line.</param>
 /// <param name="Length">As written.</param>
 /// <param name="Vowel">IPA of what is sung on it, carried on where it has no syllable of its own; empty when unknown.</param>
-internal readonly record struct SungNote(Degree Degree, Interval Interval, Beats Start, Beats Length, string Vowel)
+public readonly record struct SungNote(Degree Degree, Interval Interval, Beats Start, Beats Length, string Vowel)
 {
-    internal Beats End => Start + Length;
+    public Beats End => Start + Length;
 }

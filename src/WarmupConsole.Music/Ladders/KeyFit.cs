@@ -16,9 +16,9 @@ internal sealed class KeyFit
     private readonly Mode _mode;
     private readonly PartKeys[] _parts;
 
-    internal KeyFit(Exercise exercise, Pattern pattern, IReadOnlyList<Part> parts, LadderSpec spec)
+    internal KeyFit(Exercise exercise, Pattern pattern, IReadOnlyList<Part> parts, LadderSpec spec, NoteNaming notes)
     {
-        (_mode, Spec) = (exercise.Mode, spec);
+        (_mode, Spec, Notes) = (exercise.Mode, spec, notes);
         Demands = ExerciseDemands.Of(pattern, exercise.Mode);
         _parts = [.. parts.Select(part => PartKeys.Of(part, exercise.Voices.Count == 0 ? Demands : DemandsOn(exercise, part), spec))];
         Limiting = [.. _parts.Where(keys => Limits(keys.Part))];
@@ -26,6 +26,9 @@ internal sealed class KeyFit
     }
 
     internal LadderSpec Spec { get; }
+
+    /// <summary>How notes and keys are named in sentences.</summary>
+    internal NoteNaming Notes { get; }
 
     /// <summary>Of the line that everyone sings who has none of their own.</summary>
     internal ExerciseDemands Demands { get; }

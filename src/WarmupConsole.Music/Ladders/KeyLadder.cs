@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Pitches;
+
 namespace WarmupConsole.Music.Ladders;
 
 /// <summary>The keys of a step, in the order they are sung.</summary>
@@ -5,9 +7,12 @@ namespace WarmupConsole.Music.Ladders;
 /// <param name="Reasons">One sentence for each end of the ladder, and for an empty one: why it stops where it stops.</param>
 public sealed record KeyLadder(IReadOnlyList<Rung> Rungs, IReadOnlyList<string> Reasons)
 {
+    /// <summary>How notes and keys are named in its sentences.</summary>
+    public NoteNaming Notes { get; init; } = NoteNaming.Scientific;
+
     /// <summary>Two ladders that would serve better where few keys fit everyone, or null.</summary>
     public LadderOffer? Offer { get; init; }
 
     /// <summary>Who enters, leaves or takes another octave, each told one rung ahead; their number is best kept low.</summary>
-    public IReadOnlyList<LadderAnnouncement> Announcements => LadderAnnouncement.In(Rungs);
+    public IReadOnlyList<LadderAnnouncement> Announcements => LadderAnnouncement.In(Rungs, Notes);
 }

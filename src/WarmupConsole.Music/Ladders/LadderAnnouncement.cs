@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Music.Ladders;
@@ -16,11 +17,11 @@ public sealed record LadderAnnouncement(
     string Sentence)
 {
     /// <summary>All announcements of a ladder, in order.</summary>
-    public static IReadOnlyList<LadderAnnouncement> In(IReadOnlyList<Rung> rungs) =>
-        [.. Enumerable.Range(0, rungs.Count).Select(index => Ahead(rungs, index)).OfType<LadderAnnouncement>()];
+    public static IReadOnlyList<LadderAnnouncement> In(IReadOnlyList<Rung> rungs, NoteNaming notes) =>
+        [.. Enumerable.Range(0, rungs.Count).Select(index => Ahead(rungs, index, notes)).OfType<LadderAnnouncement>()];
 
     /// <summary>What is to be said in a rung about the next one; null at the end of the ladder and where nothing changes.</summary>
-    public static LadderAnnouncement? Ahead(IReadOnlyList<Rung> rungs, int index)
+    public static LadderAnnouncement? Ahead(IReadOnlyList<Rung> rungs, int index, NoteNaming notes)
     {
         if (index < 0 || index + 1 >= rungs.Count)
         {
@@ -34,7 +35,7 @@ public sealed record LadderAnnouncement(
             [.. changes.Where(change => !change.Now.Sings).Select(change => change.Next.Part)],
             [.. changes.Where(change => !change.Next.Sings).Select(change => change.Now.Part)],
             [.. changes.Where(change => change.Now.Sings && change.Next.Sings).Select(change => change.Next.Part)],
-            $"In {rungs[index + 1].Tonic.Name} {string.Join(", ", changes.Select(change => Words(change.Next)))}.");
+            $"In {notes.WriteName(rungs[index + 1].Tonic)} {string.Join(", ", changes.Select(change => Words(change.Next)))}.");
     }
 
     private static string Words(RungPart next) => $"{PartPlural.Of(next.Part)} {(next.Sings, next.OctaveShift) switch

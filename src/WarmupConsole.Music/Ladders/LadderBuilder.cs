@@ -11,22 +11,26 @@ public static class LadderBuilder
     private const int FewKeys = 5;
 
     /// <summary>The rungs in order, and why they start and stop where they do. Without a pattern there are none.</summary>
-    public static KeyLadder Build(Exercise exercise, IReadOnlyList<Part> parts, LadderSpec spec)
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="parts">The parts of the choir.</param>
+    /// <param name="spec">What the plan says about the keys.</param>
+    /// <param name="notes">How notes and keys are named in its sentences; scientific without it.</param>
+    public static KeyLadder Build(Exercise exercise, IReadOnlyList<Part> parts, LadderSpec spec, NoteNaming? notes = null)
     {
         if (exercise.Pattern is not Pattern pattern)
         {
             return new([], []);
         }
 
-        KeyFit fit = new(exercise, pattern, parts, spec);
+        KeyFit fit = new(exercise, pattern, parts, spec, notes ?? NoteNaming.Scientific);
         int wished = (spec.Start ?? Pitch.MiddleC).Midi;
         if (fit.Nearest(wished) is not int start)
         {
-            return WithOffer(fit, new([], [LadderReasons.NoKey(fit, parts)]));
+            return WithOffer(fit, new([], [LadderReasons.NoKey(fit, parts)]) { Notes = fit.Notes });
         }
 
         KeyLadder ladder = spec.Shape == LadderShape.OutFromTheMiddle ? Spread(fit, start) : Climb(fit, start);
-        return WithOffer(fit, ladder with { Reasons = [.. LadderReasons.Start(fit, wished, start), .. ladder.Reasons] });
+        return WithOffer(fit, ladder with { Reasons = [.. LadderReasons.Start(fit, wished, start), .. ladder.Reasons], Notes = fit.Notes });
     }
 
     internal static int Direction(LadderShape shape) => shape is LadderShape.Down or LadderShape.DownAndBack ? -1 : 1;

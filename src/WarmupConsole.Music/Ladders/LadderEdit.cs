@@ -24,12 +24,13 @@ public static class LadderEdit
     /// <param name="exercise">The exercise; it is sung.</param>
     /// <param name="parts">The parts of the choir, as the ladder was built with.</param>
     /// <param name="spec">What the plan says about the keys.</param>
-    /// <param name="rungs">The ladder; not empty.</param>
+    /// <param name="ladder">The ladder; not empty.</param>
     /// <param name="index">The present rung.</param>
     /// <exception cref="ArgumentException">The exercise has no pattern.</exception>
-    public static LadderExtension OneMoreKey(Exercise exercise, IReadOnlyList<Part> parts, LadderSpec spec, IReadOnlyList<Rung> rungs, int index)
+    public static LadderExtension OneMoreKey(Exercise exercise, IReadOnlyList<Part> parts, LadderSpec spec, KeyLadder ladder, int index)
     {
-        KeyFit fit = new(exercise, exercise.Pattern ?? throw new ArgumentException("Only sung exercises have keys.", nameof(exercise)), parts, spec);
+        IReadOnlyList<Rung> rungs = ladder.Rungs;
+        KeyFit fit = new(exercise, exercise.Pattern ?? throw new ArgumentException("Only sung exercises have keys.", nameof(exercise)), parts, spec, ladder.Notes);
         int direction = LadderBuilder.Direction(spec.Shape);
         bool spreads = spec.Shape == LadderShape.OutFromTheMiddle;
         int turn = TurningPoint(rungs, direction);

@@ -12,16 +12,16 @@ internal static class LadderReasons
     {
         if (wished != start)
         {
-            yield return $"Starts at {fit.Tonic(start).Name}: in {fit.Tonic(wished).Name} {Need(fit, Blocker(fit, wished), wished)}.";
+            yield return $"Starts at {Key(fit, start)}: in {Key(fit, wished)} {Need(fit, Blocker(fit, wished), wished)}.";
         }
     }
 
     internal static string Stop(KeyFit fit, int last, int next) => fit.Fits(next)
         ? CutShort(fit, last)
-        : $"Stops at {fit.Tonic(last).Name}: in {fit.Tonic(next).Name} {Need(fit, Blocker(fit, next), next)}.";
+        : $"Stops at {Key(fit, last)}: in {Key(fit, next)} {Need(fit, Blocker(fit, next), next)}.";
 
     internal static string CutShort(KeyFit fit, int last) =>
-        $"Stops at {fit.Tonic(last).Name}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.";
+        $"Stops at {Key(fit, last)}: the plan asks for {Keys(fit.Spec.MostKeys ?? 0)} at most.";
 
     internal static string NoKey(KeyFit fit, IReadOnlyList<Part> parts)
     {
@@ -45,7 +45,7 @@ internal static class LadderReasons
     internal static string BeyondExtreme(KeyFit fit, IEnumerable<Part> parts, int midi)
     {
         Pitch tonic = fit.Tonic(midi);
-        return string.Join(' ', parts.Select(part => $"In {tonic.Name} {Need(fit.Span(part, tonic), part, part.Range.Extreme, Extreme)}: they would rest."));
+        return string.Join(' ', parts.Select(part => $"In {fit.Notes.WriteName(tonic)} {Need((fit.Notes, fit.Span(part, tonic)), part, part.Range.Extreme, Extreme)}: they would rest."));
     }
 
     private static string TooWide(PartKeys narrow)
@@ -60,7 +60,7 @@ internal static class LadderReasons
         PartKeys low = fit.Limiting.MinBy(keys => keys.Allowed.High);
         PartKeys high = fit.Limiting.MaxBy(keys => keys.Allowed.Low);
         string whom = fit.Spec.Limit == LadderSpec.Everyone ? "everyone" : $"all of '{fit.Spec.Limit}'";
-        return $"No key fits {whom}: {PartPlural.Of(low.Part)} need {fit.Tonic(low.Allowed.High)} or lower, {PartPlural.Of(high.Part)} {fit.Tonic(high.Allowed.Low)} or higher.";
+        return $"No key fits {whom}: {PartPlural.Of(low.Part)} need {fit.Notes.Write(fit.Tonic(low.Allowed.High))} or lower, {PartPlural.Of(high.Part)} {fit.Notes.Write(fit.Tonic(high.Allowed.Low))} or higher.";
     }
 
     /// <summary>The limiting part that a key lies beyond; where any part will do, the one it lies beyond the least.</summary>
@@ -74,7 +74,7 @@ internal static class LadderReasons
 
     private static string Need(KeyFit fit, Part part, int midi)
     {
-        PitchRange span = fit.Span(part, fit.Tonic(midi));
+        (NoteNaming, PitchRange) span = (fit.Notes, fit.Span(part, fit.Tonic(midi)));
         int reach = fit.Spec.ReachPercent;
         return reach switch
         {
@@ -84,17 +84,20 @@ internal static class LadderReasons
         };
     }
 
-    private static string Need(PitchRange span, Part part, PitchRange range, Func<PitchRange, bool, string> words)
+    private static string Need((NoteNaming Notes, PitchRange Span) asked, Part part, PitchRange range, Func<string, bool, string> words)
     {
+        (NoteNaming notes, PitchRange span) = asked;
         bool above = span.High.Midi > range.High.Midi;
         int semitones = above ? span.High.Midi - range.High.Midi : range.Low.Midi - span.Low.Midi;
-        Pitch needed = above ? span.High : span.Low;
-        return $"{PartPlural.Of(part)} would need {needed}, {Semitones(semitones)} {(above ? "above" : "below")} their {words(range, above)}";
+        string needed = notes.Write(above ? span.High : span.Low);
+        return $"{PartPlural.Of(part)} would need {needed}, {Semitones(semitones)} {(above ? "above" : "below")} their {words(notes.Write(above ? range.High : range.Low), above)}";
     }
 
-    private static string Comfortable(PitchRange range, bool above) => $"comfortable {(above ? range.High : range.Low)}";
+    private static string Comfortable(string end, bool above) => $"comfortable {end}";
 
-    private static string Extreme(PitchRange range, bool above) => above ? $"highest note {range.High}" : $"lowest note {range.Low}";
+    private static string Extreme(string end, bool above) => above ? $"highest note {end}" : $"lowest note {end}";
+
+    private static string Key(KeyFit fit, int midi) => fit.Notes.WriteName(fit.Tonic(midi));
 
     private static string Semitones(int count) => count == 1 ? "a semitone" : string.Create(CultureInfo.InvariantCulture, $"{count} semitones");
 
@@ -102,5 +105,5 @@ internal static class LadderReasons
 
     private static string Names(IReadOnlyList<PartKeys> parts) => string.Join(" and ", parts.Select(keys => PartPlural.Of(keys.Part)));
 
-    private static string Way(KeyFit fit, KeyWindow keys) => $"{fit.Tonic(keys.Low)} to {fit.Tonic(keys.High)}";
+    private static string Way(KeyFit fit, KeyWindow keys) => $"{fit.Notes.Write(fit.Tonic(keys.Low))} to {fit.Notes.Write(fit.Tonic(keys.High))}";
 }

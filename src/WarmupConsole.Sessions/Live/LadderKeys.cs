@@ -23,6 +23,6 @@ internal static class LadderKeys
     {
         int nearest = known.Keys.MinBy(other => Math.Abs(other - key));
         LadderSpec towards = step.Plan.Keys with { Shape = key > nearest ? LadderShape.Up : LadderShape.Down, StepSemitones = Math.Abs(key - nearest) };
-        return LadderEdit.OneMoreKey(step.Exercise, parts, towards, [known[nearest]], 0).Added;
+        return LadderEdit.OneMoreKey(step.Exercise, parts, towards, new KeyLadder([known[nearest]], []), 0).Added;
     }
 }

@@ -16,12 +16,12 @@ internal sealed class LiveLadder(LiveTurn turn)
             Session.Step!.Exercise,
             Session.Warmup.Choir.Parts,
             Session.Step.Plan.Keys,
-            Session.Rungs,
+            Session.Step.Ladder with { Rungs = Session.Rungs },
             LastFixed(Session));
         longer = longer with { Added = Session.Voicing.Of(longer.Added) };
         if (longer.Added.Parts.All(part => !part.Sings))
         {
-            turn.Tell(LiveTexts.NobodySings(longer.Added.Tonic.Name));
+            turn.Tell(LiveTexts.NobodySings(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic)));
             return;
         }
 

@@ -37,20 +37,20 @@ public sealed record ChoirNeed
     public bool IsOpenOn(DateOnly day) => Done is null && (Until is null || day <= Until);
 
     /// <summary>"soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027".</summary>
-    public string Words
+    public string Words => WordsIn(NoteNaming.Scientific);
+
+    /// <summary>The same, with notes named as a choir does.</summary>
+    public string WordsIn(NoteNaming notes)
     {
-        get
+        string what = (Pitch is { } pitch ? notes.Write(pitch) : null) ?? Region?.In(notes) ?? (Purpose is { } purpose ? PurposeData.Words(purpose) : "");
+        string where = (Piece.Length, Bars.Length) switch
         {
-            string what = Pitch?.ToString() ?? Region?.ToString() ?? (Purpose is { } purpose ? PurposeData.Words(purpose) : "");
-            string where = (Piece.Length, Bars.Length) switch
-            {
-                (0, 0) => "",
-                (0, _) => $", bars {Bars}",
-                (_, 0) => $", for {Piece}",
-                _ => $", for {Piece}, bars {Bars}",
-            };
-            return $"{Who}: {what}{where}{(Until is { } day ? string.Create(CultureInfo.InvariantCulture, $", until {day:d MMMM yyyy}") : "")}";
-        }
+            (0, 0) => "",
+            (0, _) => $", bars {Bars}",
+            (_, 0) => $", for {Piece}",
+            _ => $", for {Piece}, bars {Bars}",
+        };
+        return $"{Who}: {what}{where}{(Until is { } day ? string.Create(CultureInfo.InvariantCulture, $", until {day:d MMMM yyyy}") : "")}";
     }
 
     /// <summary>The parts it concerns, in the order of the choir.</summary>

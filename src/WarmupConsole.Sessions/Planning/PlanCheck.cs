@@ -49,6 +49,7 @@ public static class PlanCheck
     [
         .. Strict,
         new NoKeysRule(),
+        new VoiceWithoutPartRule(),
         new PlannedLengthRule(),
         new BareRehearsalRule(earlier),
         new LongRestRule(),

@@ -3,6 +3,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Planning.Rules;
 
 namespace WarmupConsole.Sessions.Planning;
 
@@ -24,11 +25,11 @@ internal static class PlanTexts
     internal static string OpensTooEarly(int step, Exercise exercise, string vowel) =>
         $"{Step(step, exercise)} makes the open vowel [{vowel}] the first one sung. By common practice closed vowels come first: begin with a closed one such as [u] or [i], or move the step further back.";
 
-    internal static string BeyondExtreme(int step, Exercise exercise, Part part, Pitch tonic, Pitch note) =>
-        $"{Step(step, exercise)} asks {note} of the {part.Name} in {tonic.Name}, beyond the extreme range {part.Range.Extreme}. Nobody in the part sings that: end the ladder earlier or let the part rest.";
+    internal static string BeyondExtreme(SungAt at) =>
+        $"{Step(at.Step, at.Exercise)} asks {at.Note} of the {at.Part.Name} in {at.Key}, beyond the extreme range {at.Extreme}. Nobody in the part sings that: end the ladder earlier or let the part rest.";
 
-    internal static string ExtremeTooEarly(int step, Exercise exercise, Part part, Pitch tonic, Pitch note) =>
-        $"{Step(step, exercise)} takes the {part.Name} to {note} in {tonic.Name}, near the end of the extreme range {part.Range.Extreme}, before the last third of the warm-up. "
+    internal static string ExtremeTooEarly(SungAt at) =>
+        $"{Step(at.Step, at.Exercise)} takes the {at.Part.Name} to {at.Note} in {at.Key}, near the end of the extreme range {at.Extreme}, before the last third of the warm-up. "
         + "Voices need time to get there (common practice): lower its reach, limit its keys, or move it towards the end.";
 
     internal static string NoKeys(int step, Exercise exercise, IEnumerable<string> reasons) =>
@@ -49,8 +50,8 @@ internal static class PlanTexts
     internal static string OutOfOrder(int step, Exercise exercise, Exercise before) =>
         $"{Step(step, exercise)} ({StageData.Words(exercise.Stage)}) follows {before.Title} ({StageData.Words(before.Stage)}). The usual order of stages is a habit that singers lean on: move it forward unless you mean it.";
 
-    internal static string LittleOfRange(PartCoverage part) => part.Reached is { } reached
-        ? string.Create(CultureInfo.InvariantCulture, $"{Sentence(PartPlural.Of(part.Part))} sing {reached} and no more: {part.ComfortableSemitones} of the {part.Part.Range.Comfortable.Semitones + 1} semitones of their comfortable {part.Part.Range.Comfortable}. What is never sung is not warm: let a ladder reach further, or begin one lower.")
+    internal static string LittleOfRange(PartCoverage part, NoteNaming notes) => part.Reached is { } reached
+        ? string.Create(CultureInfo.InvariantCulture, $"{Sentence(PartPlural.Of(part.Part))} sing {reached.In(notes)} and no more: {part.ComfortableSemitones} of the {part.Part.Range.Comfortable.Semitones + 1} semitones of their comfortable {part.Part.Range.Comfortable.In(notes)}. What is never sung is not warm: let a ladder reach further, or begin one lower.")
         : $"{Sentence(PartPlural.Of(part.Part))} sing in no key of this plan. Give them a ladder of their own, or limit another one to them.";
 
     internal static string PurposesLeftOut(IEnumerable<string> families) =>
@@ -62,8 +63,11 @@ internal static class PlanTexts
     internal static string ManyAnnouncements(int step, Exercise exercise, IReadOnlyList<LadderAnnouncement> announcements) =>
         string.Create(CultureInfo.InvariantCulture, $"{Step(step, exercise)} has {announcements.Count} entries and exits to announce; the first: {announcements[0].Sentence} Few are better: change its tolerance, or limit it to one group.");
 
-    internal static string ClosedVowelHigh(int step, Exercise exercise, Part part, Pitch tonic, string note) =>
-        $"{Step(step, exercise)} takes {PartPlural.Of(part)} to {note} in {tonic.Name}, above their comfortable {part.Range.Comfortable.High}. High notes ask for a more open vowel (common practice): let them open it, or choose another exercise for these keys.";
+    internal static string ClosedVowelHigh(SungAt at, string vowel) =>
+        $"{Step(at.Step, at.Exercise)} takes {PartPlural.Of(at.Part)} to {at.Note} on [{vowel}] in {at.Key}, above their comfortable {at.ComfortableTop}. High notes ask for a more open vowel (common practice): let them open it, or choose another exercise for these keys.";
+
+    internal static string VoiceWithoutPart(int step, Exercise exercise, IEnumerable<string> parts) =>
+        $"{Step(step, exercise)} has a line for {string.Join(", ", parts)}, and nobody in this choir is called so: the line is left out. Give parts that group in choir.yaml, or choose another exercise.";
 
     internal static string NothingSettles(int step, Exercise exercise) =>
         $"{Step(step, exercise)} goes above the comfortable range, and nothing settles the voices after it. By common practice they come back before the first piece: end with a settling exercise.";

@@ -23,7 +23,7 @@ public static class WarmupBuilder
     private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
     {
         Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;
-        KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys) : new([], []);
+        KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys, choir.Notes) : new([], []);
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
         int rounds = exercise.IsSung ? 0 : plan.Rounds ?? exercise.Rounds;
         WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);

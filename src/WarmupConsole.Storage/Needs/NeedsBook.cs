@@ -1,4 +1,5 @@
 using System.Text;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Folders;
@@ -19,6 +20,9 @@ public sealed class NeedsBook
     /// <summary>In the order of the file; a need is named by its number from 1.</summary>
     public IReadOnlyList<ChoirNeed> Needs { get; }
 
+    /// <summary>How the choir names its notes.</summary>
+    public NoteNaming Notes => choir.Notes;
+
     /// <summary>The needs of a folder; none when there is no file. For a demo choir what was written aside comes first.</summary>
     public static FileRead<NeedsBook> Open(ChoirFolder folder)
     {
@@ -35,9 +39,10 @@ public sealed class NeedsBook
             : new(null, bytes.Problems);
     }
 
-    /// <summary>With one need more; or a problem for each field that may not be, with the option's name in place of a file.</summary>
-    public FileRead<NeedsBook> With(IReadOnlyList<(string Name, string Value)> fields)
+    /// <summary>With one need more, whose notes are named as the choir does or as files do; or a problem for each field that may not be, with the option's name in place of a file.</summary>
+    public FileRead<NeedsBook> With(IReadOnlyList<(string Name, string Value)> given)
     {
+        IReadOnlyList<(string Name, string Value)> fields = [.. given.Select(field => (field.Name, TypedNotes.ForFile(choir.Notes, field.Name, field.Value)))];
         FileRead<NeedsBook> alone = Of(choir, ("", path), NeedsText.Alone(fields));
         if (!alone.IsGood)
         {

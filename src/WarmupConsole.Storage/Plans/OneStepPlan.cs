@@ -20,7 +20,7 @@ public static class OneStepPlan
         text.Append(keys.Count > 0 ? "    keys:\n" : "");
         foreach ((string name, string value) in keys)
         {
-            text.Append("      ").Append(name).Append(": ").Append(Value(value)).Append('\n');
+            text.Append("      ").Append(name).Append(": ").Append(Value(TypedNotes.ForFile(context.Choir.Notes, name, value))).Append('\n');
         }
 
         FileRead<Plan> read = PlanFile.Read("", Encoding.UTF8.GetBytes(text.ToString()), context);

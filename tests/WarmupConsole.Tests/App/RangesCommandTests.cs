@@ -1,3 +1,4 @@
+using System.Text.Json;
 using WarmupConsole.Storage.Choirs;
 
 namespace WarmupConsole.Tests.App;
@@ -30,6 +31,20 @@ public sealed class RangesCommandTests
 
             """,
             desk.Output);
+    }
+
+    [Fact]
+    public void They_are_printed_for_other_programs_too()
+    {
+        using Desk desk = new();
+        desk.Write(Choir.Replace("demo: false", "notes: german"), "choir.yaml");
+        Assert.Equal(0, desk.Run("ranges", "--json"));
+        JsonElement[] parts = [.. JsonDocument.Parse(desk.Output).RootElement.GetProperty("parts").EnumerateArray()];
+        Assert.Equal(["soprano", "alto"], parts.Select(part => part.GetProperty("part").GetString()));
+        Assert.Equal("C4-F5", parts[0].GetProperty("comfortable").GetString());
+        Assert.Equal([true, false], parts.Select(part => part.GetProperty("is_start").GetBoolean()));
+        Assert.Equal("2027-01-12", parts[1].GetProperty("since").GetString());
+        Assert.Equal("F3-D5", parts[1].GetProperty("extreme").GetString());
     }
 
     [Theory]

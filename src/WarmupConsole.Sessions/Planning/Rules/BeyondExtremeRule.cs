@@ -9,9 +9,9 @@ internal sealed class BeyondExtremeRule : IPlanRule
     {
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
-            if (step.Ladder.Rungs.FirstNote((range, note) => !range.Extreme.Contains(note.Midi)) is var (rung, part, note))
+            if (warmup.FirstNote(index, step.Ladder.Rungs, (range, note) => !range.Extreme.Contains(note.Midi)) is { } at)
             {
-                yield return new(PlanSeverity.Error, Name, index, PlanTexts.BeyondExtreme(index, step.Exercise, part, rung.Tonic, note), "keys");
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.BeyondExtreme(at), "keys");
             }
         }
     }

@@ -2,7 +2,10 @@ using WarmupConsole.Music.Exercises;
 
 namespace WarmupConsole.Sessions.Planning.Rules;
 
-/// <summary>The first vowel that is sung is not an open one (common practice). Hums and trills are no vowels; unknown vowels are passed over.</summary>
+/// <summary>
+/// The first vowel that any part sings is not an open one (common practice). Hums and trills are no vowels; unknown vowels are passed
+/// over. Where parts have lines of their own, each begins for itself.
+/// </summary>
 internal sealed class ClosedVowelFirstRule : IPlanRule
 {
     /// <summary>From open-mid vowels (ɛ, ɔ) on: above the fourth of seven steps of the vowel chart.</summary>
@@ -12,13 +15,28 @@ internal sealed class ClosedVowelFirstRule : IPlanRule
 
     public IEnumerable<PlanRemark> Check(Warmup warmup)
     {
-        (int step, Exercise? exercise) = warmup.FirstWhere(SingsVowel);
-        if (exercise?.Pattern is { } pattern && VowelData.Height(pattern.FirstVowel()) is >= OpenFrom)
+        foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
-            yield return new(PlanSeverity.Error, Name, step, PlanTexts.OpensTooEarly(step, exercise, pattern.FirstVowel()));
+            string[] vowels = [.. LinesOf(warmup, step.Exercise).Select(FirstVowel).OfType<string>()];
+            if (vowels.Length == 0)
+            {
+                continue;
+            }
+
+            if (Array.Find(vowels, vowel => VowelData.Height(vowel) >= OpenFrom) is { } open)
+            {
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.OpensTooEarly(index, step.Exercise, open));
+            }
+
+            yield break;
         }
     }
 
-    private static bool SingsVowel(Exercise exercise) => exercise.Pattern is { } pattern
-        && VowelData.Height(pattern.FirstVowel()) is not null && !VowelData.IsHalfClosed(pattern.FirstVowel());
+    /// <summary>What this choir sings of an exercise, each line once.</summary>
+    private static IEnumerable<Pattern> LinesOf(Warmup warmup, Exercise exercise) =>
+        warmup.Choir.Parts.Select(exercise.PatternFor).OfType<Pattern>().Distinct(ReferenceEqualityComparer.Instance).Cast<Pattern>();
+
+    private static string? FirstVowel(Pattern line) => line.Notes
+        .Select(note => note.Syllable?.Vowel ?? "")
+        .FirstOrDefault(vowel => VowelData.Height(vowel) is not null && !VowelData.IsHalfClosed(vowel));
 }

@@ -23,9 +23,9 @@ internal sealed class ExtremesLateRule : IPlanRule
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
             end += step.Planned;
-            if (Before(lastThird, step, end).FirstNote((range, note) => IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance)) is var (rung, part, note))
+            if (warmup.FirstNote(index, Before(lastThird, step, end), (range, note) => IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance)) is { } at)
             {
-                yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(index, step.Exercise, part, rung.Tonic, note), "keys");
+                yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(at), "keys");
             }
         }
     }

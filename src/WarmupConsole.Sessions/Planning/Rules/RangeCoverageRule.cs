@@ -8,6 +8,6 @@ internal sealed class RangeCoverageRule : IPlanRule
     public IEnumerable<PlanRemark> Check(Warmup warmup) => warmup.Steps.Any(step => step.Ladder.Rungs.Count > 0)
         ? from part in PartCoverage.Of(warmup)
           where 2 * part.ComfortableSemitones <= part.Part.Range.Comfortable.Semitones + 1
-          select new PlanRemark(PlanSeverity.Hint, Name, null, PlanTexts.LittleOfRange(part), "steps")
+          select new PlanRemark(PlanSeverity.Hint, Name, null, PlanTexts.LittleOfRange(part, warmup.Choir.Notes), "steps")
         : [];
 }

@@ -9,13 +9,13 @@ internal sealed class SettleAfterPeakRule : IPlanRule
 
     public IEnumerable<PlanRemark> Check(Warmup warmup)
     {
-        int peak = warmup.Steps.Select((step, index) => IsHigh(step) ? index : -1).Max();
+        int peak = warmup.Steps.Select((step, index) => IsHigh(warmup, index) ? index : -1).Max();
         if (peak >= 0 && !warmup.Steps.Skip(peak + 1).Any(step => step.Exercise.Stage == Stage.Settling))
         {
             yield return new(PlanSeverity.Hint, Name, peak, PlanTexts.NothingSettles(peak, warmup.Steps[peak].Exercise));
         }
     }
 
-    private static bool IsHigh(WarmupStep step) =>
-        step.Ladder.Rungs.FirstNote((range, note) => note.Midi > range.Comfortable.High.Midi) is not null;
+    private static bool IsHigh(Warmup warmup, int step) =>
+        warmup.FirstNote(step, warmup.Steps[step].Ladder.Rungs, (range, note) => note.Midi > range.Comfortable.High.Midi) is not null;
 }

@@ -12,6 +12,7 @@ internal static class TrendData
         new TrendRule("slow-before-quick", "from quick to slow", NotesPerSecond),
         new TrendRule("short-before-long", "from long phrases to short ones", LongestPhraseSeconds),
         new TrendRule("small-before-wide", "from wide spans to small ones", step => ExerciseDemands.Of(step.Exercise.Pattern!, step.Exercise.Mode).SpanSemitones),
+        new TrendRule("simple-before-complex", "from complex lines to simple ones", step => ExerciseFigures.Of(step.Exercise).Complexity),
     ];
 
     /// <summary>Mean height of the vowels, 0 closed to 1 open; null when none is known.</summary>

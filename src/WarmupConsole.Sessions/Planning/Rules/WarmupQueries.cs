@@ -16,16 +16,16 @@ internal static class WarmupQueries
     internal static string FirstVowel(this Pattern pattern) =>
         pattern.Notes.FirstOrDefault(note => note.Syllable is not null)?.Syllable?.Vowel ?? "";
 
-    /// <summary>The first rung and part that sings a note like that; asked for the lowest and the highest note of every rung.</summary>
-    internal static (Rung Rung, Part Part, Pitch Note)? FirstNote(this IEnumerable<Rung> rungs, Func<VoiceRange, Pitch, bool> isLike)
+    /// <summary>The first note like that in some rungs of a step; asked for the lowest and the highest note of every part that sings.</summary>
+    internal static SungAt? FirstNote(this Warmup warmup, int step, IEnumerable<Rung> rungs, Func<VoiceRange, Pitch, bool> isLike)
     {
-        IEnumerable<(Rung Rung, Part Part, Pitch Note)> notes =
+        IEnumerable<SungAt?> notes =
             from rung in rungs
             from part in rung.Parts
             where part.Sings
             from note in new[] { part.Span.High, part.Span.Low }
             where isLike(part.Part.Range, note)
-            select (rung, part.Part, note);
-        return notes.Select(note => ((Rung, Part, Pitch)?)note).FirstOrDefault();
+            select (SungAt?)new SungAt(warmup, step, part.Part, rung.Tonic, note);
+        return notes.FirstOrDefault();
     }
 }

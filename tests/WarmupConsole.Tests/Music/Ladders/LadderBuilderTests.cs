@@ -77,8 +77,8 @@ public class LadderBuilderTests
             ladder.Announcements.Select(announcement => (announcement.Rung, announcement.Sentence)));
         Assert.Equal(["alto", "bass"], ladder.Announcements[0].Leave.Select(part => part.Id));
         Assert.Empty(ladder.Announcements[0].Enter);
-        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, 6));
-        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, ladder.Rungs.Count - 1));
+        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, 6, NoteNaming.Scientific));
+        Assert.Null(LadderAnnouncement.Ahead(ladder.Rungs, ladder.Rungs.Count - 1, NoteNaming.Scientific));
     }
 
     [Fact]

@@ -83,7 +83,7 @@ public class LadderEditTests
         LadderSpec spec = new() { Shape = LadderShape.Up };
         IReadOnlyList<Rung> turned = LadderEdit.TurnRound(Ladder(spec), 2);
 
-        Assert.Equal("C D♭ D E♭ D D♭ C", Keys(LadderEdit.OneMoreKey(Exercise, Parts, spec, turned, 2).Rungs));
+        Assert.Equal("C D♭ D E♭ D D♭ C", Keys(LadderEdit.OneMoreKey(Exercise, Parts, spec, new(turned, []), 2).Rungs));
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public class LadderEditTests
         IReadOnlyList<Rung> once = Ladder(spec);
         IReadOnlyList<Rung> twice = [once[0], once[1], once[1], once[2]];
 
-        Assert.Equal("C D♭ D♭ D D♭ C", Keys(LadderEdit.OneMoreKey(Exercise, Parts, spec, twice, 2).Rungs));
+        Assert.Equal("C D♭ D♭ D D♭ C", Keys(LadderEdit.OneMoreKey(Exercise, Parts, spec, new(twice, []), 2).Rungs));
     }
 
     [Fact]
@@ -127,7 +127,7 @@ public class LadderEditTests
         LadderSpec spec = new() { ToleranceSemitones = 0 };
         IReadOnlyList<Rung> rungs = LadderBuilder.Build(Exercise, [soprano], spec).Rungs;
 
-        LadderExtension longer = LadderEdit.OneMoreKey(Exercise, [soprano], spec, rungs, 0);
+        LadderExtension longer = LadderEdit.OneMoreKey(Exercise, [soprano], spec, new(rungs, []), 0);
 
         Assert.Equal("C D♭ C", Keys(longer.Rungs));
         Assert.True(Assert.Single(longer.Added.Parts).Sings);
@@ -136,11 +136,11 @@ public class LadderEditTests
 
     [Fact]
     public void Breathing_has_no_key_to_add() => Assert.Throws<ArgumentException>(() =>
-        LadderEdit.OneMoreKey(Exercise with { Pattern = null }, Parts, new(), Ladder(new()), 0));
+        LadderEdit.OneMoreKey(Exercise with { Pattern = null }, Parts, new(), new(Ladder(new()), []), 0));
 
     private static IReadOnlyList<Rung> Ladder(LadderSpec spec) => LadderBuilder.Build(Exercise, Parts, spec).Rungs;
 
-    private static LadderExtension More(LadderSpec spec, int index) => LadderEdit.OneMoreKey(Exercise, Parts, spec, Ladder(spec), index);
+    private static LadderExtension More(LadderSpec spec, int index) => LadderEdit.OneMoreKey(Exercise, Parts, spec, new(Ladder(spec), []), index);
 
     private static string Keys(IEnumerable<Rung> rungs) => string.Join(' ', rungs.Select(rung => rung.Tonic.Name));
 }

@@ -135,7 +135,7 @@ public class LadderLawTests
         }
 
         int index = at % rungs.Count;
-        LadderExtension longer = LadderEdit.OneMoreKey(c.Exercise, c.Parts, c.Spec, rungs, index);
+        LadderExtension longer = LadderEdit.OneMoreKey(c.Exercise, c.Parts, c.Spec, new(rungs, []), index);
         Assert.Equal(rungs.Take(index + 1), longer.Rungs.Take(index + 1));
         Assert.Equal(rungs.Select(Key).Distinct().Count() + 1, longer.Rungs.Select(Key).Append(Key(longer.Added)).Distinct().Count());
         Assert.Equal(longer.BeyondExtreme.Count > 0, longer.Warning.Length > 0);
