@@ -160,6 +160,44 @@ internal static class AppTexts
     internal static string NotOneOf(string name, string value, IEnumerable<string> allowed) =>
         $"'{value}' is no {name}: write one of {string.Join(", ", allowed)}.";
 
+    internal const string ExercisesAddAbout = "Add an exercise of your own: a line of degrees, or what you play on the piano. It asks for the rest.";
+    internal const string AddYesAbout = "Ask nothing: take what is proposed where no option says otherwise, and save.";
+    internal const string AddNeeds = "A new exercise needs --line and --title. In a terminal, without --yes, they are asked for.";
+    internal const string AskMode = "Scale: major, minor, harmonic-minor, melodic-minor, dorian, phrygian, lydian, mixolydian";
+    internal const string AskLine = "The line in degrees with beats, such as 1 2 3:2 -:1; or only Enter, to play it on the piano";
+    internal const string AskTempo = "Tempo, beats a minute";
+    internal const string AskArticulation = "legato, staccato, marcato or glide";
+    internal const string AskDynamics = "Loudness, one word or a course, such as p mf p";
+    internal const string AskSyllables = "Syllables, one for each note or one for all; ~ carries on; the vowel in IPA after a slash where the spelling does not tell it";
+    internal const string AskPurposes = "What it trains";
+    internal const string AskStage = "Stage: humming, lip-trill, slide, sung, settling";
+    internal const string AskTitle = "Title";
+    internal const string AskId = "Its id in plans";
+    internal const string AskInstruction = "A sentence to the singers, or only Enter";
+    internal const string PlayNow = "Play it once, one note after the other, then press Enter here.";
+    internal const string NothingHeard = "Nothing was heard. Type the line, or press Enter to try again.";
+    internal const string AskHeard = "Enter takes it so; or type it as it should be: ";
+    internal const string NotAdded = "Nothing was written. This command gives the same again:";
+
+    internal static string Ask(string question, string proposed) => proposed.Length == 0 ? $"{question}: " : $"{question} [{proposed}]: ";
+
+    internal static string AskTonic(string first) => $"Which note is 1, the tonic? [{first}]: ";
+
+    internal static string Heard(string line) => $"Heard: {line}";
+
+    internal static string AskSave(string path) => $"Save it as {path}? y saves, Enter drops it: ";
+
+    internal static string AddFieldAbout(string field) => field switch
+    {
+        "pattern" => "The line in degrees with beats, as in exercise files: \"1:1/2 2:1/2 3 -:1\".",
+        "syllables" => "One for each note or one for all, the vowel in IPA after a slash: \"noo/u ~ mah/a\".",
+        "tempo" => "Beats a minute.",
+        "purposes" => "What it trains, with commas between. Default: what it can be seen to serve.",
+        "stage" => "humming, lip-trill, slide, sung or settling. Default: by its sounds.",
+        "id" => "As plans name it. Default: the words of the title.",
+        _ => $"As '{field}' in exercise files (docs/plan-format.md).",
+    };
+
     internal const string NeedAbout = "What to work on, until when (needs.yaml); the next plan weighs it.";
     internal const string NeedAddAbout = "Add a need: a pitch, a region or a purpose.";
     internal const string NeedListAbout = "List the needs with their numbers.";

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using WarmupConsole.App.Commands;
 using WarmupConsole.Midi.Files;
+using WarmupConsole.Midi.Listening;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
@@ -31,6 +32,12 @@ internal sealed record Composition
     /// <summary>Starts a piano that also keeps the files named; its port is opened by whoever listens to its reports.</summary>
     public required Func<PlayerFiles, IPlayer> StartPlayer { get; init; }
 
+    /// <summary>Opens an input that a piano can be heard on.</summary>
+    public Func<PortChoice, InputOpening> Listen { get; init; } = MidiInputs.Open;
+
+    /// <summary>Lets time pass while music plays.</summary>
+    public Action<TimeSpan> Wait { get; init; } = Pass;
+
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
 
@@ -45,6 +52,12 @@ internal sealed record Composition
         StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
+
+    private static void Pass(TimeSpan time)
+    {
+        using ManualResetEventSlim never = new();
+        never.Wait(time);
+    }
 
     /// <summary>The child's main: owns the port until its input ends.</summary>
     internal static int RunPlayer(PlayerFiles files)

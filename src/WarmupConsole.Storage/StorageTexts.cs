@@ -91,7 +91,13 @@ public static class StorageTexts
 
     public static string RoundsWhenSung(string id) => $"'rounds' is for body and breathing exercises, and '{id}' is sung; use keys and most";
 
+    public static string TempoOfKeys(string id) => $"a tempo that changes from key to key is for sung exercises, and '{id}' is counted; write one tempo";
+
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
+
+    public static string LineIsSung(string stage) => $"a line of degrees is sung, so the stage cannot be {stage}; write one of humming, lip-trill, slide, sung, settling";
+
+    public static string IdTaken(string id) => $"there is an exercise '{Short(id)}' already; choose another id";
 
     public const string NotEmpty = "there is something in it already, and nothing is overwritten; name a folder that is empty or not there yet";
 

@@ -16,6 +16,7 @@ internal static class ExercisesCommand
         group.Add(ListCommand(composition, "list", AppTexts.ExercisesListAbout, null));
         group.Add(ListCommand(composition, "find", AppTexts.ExercisesFindAbout, new Argument<string[]>("words") { Description = AppTexts.WordsAbout, Arity = ArgumentArity.OneOrMore }));
         group.Add(ShowCommand(composition));
+        group.Add(ExercisesAddCommand.Create(composition));
         return group;
     }
 

@@ -61,6 +61,7 @@ internal static class ExercisesText
     [
         ("degrees", PatternText.Write(pattern)),
         ("syllables", SyllableText.Write(pattern)),
+        .. exercise.Voices.Select(voice => (string.Join(", ", voice.Parts), $"{PatternText.Write(voice.Placed)}  {SyllableText.Write(voice.Pattern)}")),
         ("loudness", string.Join(' ', exercise.Dynamics)),
     ];
 
@@ -72,11 +73,16 @@ internal static class ExercisesText
 
     private static IEnumerable<(string Name, string Value)> Demands(Exercise exercise)
     {
-        if (ExerciseNumbers.Of(exercise) is { } asks)
+        if (ExerciseNumbers.Of(exercise) is not { } asks)
         {
-            yield return ("asks", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{asks.High - asks.Low} semitones ({asks.Low} to {asks.High} from the tonic), largest leap {asks.LargestLeap}, {asks.NotesPerSecond} notes a second, {asks.LongestPhraseSeconds} s in one breath{(asks.TopVowel.Length == 0 ? "" : $", top note on [{asks.TopVowel}]")}"));
+            yield break;
         }
+
+        yield return ("range", Words($"{asks.High - asks.Low} semitones, {asks.Low} to {asks.High} from the tonic; top note {asks.TopDegree}{(asks.TopVowel.Length == 0 ? "" : $" on [{asks.TopVowel}]")}; largest leaps {asks.LeapUp} up, {asks.LeapDown} down"));
+        yield return ("time", Words($"{asks.NotesPerSecond} notes a second at most, {asks.LongestToneSeconds} s on one tone, {asks.LongestPhraseSeconds} s in one breath"));
+        yield return ("vowels", asks.VowelCourse.Count == 0 ? "" : Words($"{string.Join(' ', asks.VowelCourse.Select(height => Words($"{height}")))} (0 closed, 1 open)"));
+        yield return ("complexity", Words($"{asks.Complexity}{(asks.Complexity > Complexity.Simple ? "" : " (simple)")}{(asks.Voices == 1 ? "" : $", {asks.Voices} lines at once")}"));
     }
+
+    private static string Words(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.App.Reports;
@@ -13,10 +14,10 @@ internal sealed record KeysReport(IReadOnlyList<KeysReport.StepKeys> Steps)
 
     private static StepKeys Keys(WarmupStep step)
     {
-        double seconds = step.Tempo.DurationOf(StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats)).TotalSeconds;
+        Beats beats = StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats);
         return new(
             step.Exercise.Id,
-            [.. step.Ladder.Rungs.Select(rung => Key(rung, seconds))],
+            [.. step.Ladder.Rungs.Select((rung, index) => Key(rung, step.Tempos.At(index).DurationOf(beats).TotalSeconds))],
             step.Ladder.Reasons,
             [.. step.Ladder.Announcements.Select(said => new Announcement(said.Rung + 1, said.Sentence))],
             step.Ladder.Offer is { } offer ? [Of(offer.Lower), Of(offer.Higher)] : null);

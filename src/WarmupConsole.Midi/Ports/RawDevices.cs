@@ -34,7 +34,7 @@ public sealed class RawDevices(string folder = "/dev/snd", string cards = "/proc
         ? new(port, true, PortTexts.Playing(name)) { Watch = new(choice, name) }
         : new(new NullPort(), false, error is NotThere or NoReader or NoSuchDevice ? PortTexts.NoDevice(path) : PortTexts.NotOpened(path));
 
-    private static string PathIn(string name) => name[(name.LastIndexOf('(') + 1)..^1];
+    internal static string PathIn(string name) => name[(name.LastIndexOf('(') + 1)..^1];
 
     // "midiC1D0" is device 0 of card 1.
     private string Describe(string path)

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace WarmupConsole.Midi.Ports;
 
 /// <summary>One output handle of RtMidi on one of its APIs. Errors are read from the flag only, which the library never resets.</summary>
@@ -52,17 +50,7 @@ internal sealed unsafe class RtMidiOut
         return null;
     }
 
-    internal List<string> Names()
-    {
-        uint count = RtMidiNative.rtmidi_get_port_count(_device);
-        List<string> names = [];
-        for (uint i = 0; i < count; i++)
-        {
-            names.Add(NameOf(i));
-        }
-
-        return names;
-    }
+    internal List<string> Names() => RtMidiNative.PortNames(_device);
 
     internal bool Open(int port)
     {
@@ -95,18 +83,5 @@ internal sealed unsafe class RtMidiOut
         }
 
         _device = null;
-    }
-
-    private string NameOf(uint port)
-    {
-        int length = 0; // without a buffer the length is told; what is returned says nothing more
-        _ = RtMidiNative.rtmidi_get_port_name(_device, port, null, &length);
-        byte[] name = new byte[Math.Max(length, 1)];
-        fixed (byte* bytes = name)
-        {
-            _ = RtMidiNative.rtmidi_get_port_name(_device, port, bytes, &length);
-        }
-
-        return Encoding.UTF8.GetString(name).TrimEnd('\0');
     }
 }

@@ -23,6 +23,9 @@ public enum LiveAction
     Faster,
     Slower,
 
+    /// <summary>One beat of the tempo that is wanted; the fourth in a row gives it.</summary>
+    TapTempo,
+
     /// <summary>Switch between going on by itself and waiting at every key.</summary>
     RollOrWait,
 

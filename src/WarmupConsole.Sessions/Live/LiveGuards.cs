@@ -54,12 +54,14 @@ internal static class LiveGuards
         LiveTexts.Slowest,
         session => session.Step is not null && MetronomeSteps.Slower(session.Tempo) is not null);
 
+    public static LiveGuard HasTempo { get; } = new("a step", LiveTexts.NoPlan, session => session.Step is not null);
+
     public static LiveGuard CanTurn { get; } = new("a key to go back to", LiveTexts.NothingToTurnTo, LiveLadder.CanTurn);
 
     private static readonly LiveGuard[] All =
     [
         Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
-        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, CanTurn,
+        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn,
     ];
 
     /// <summary>The sentence that belongs to the words of an unmet guard.</summary>

@@ -45,6 +45,7 @@ internal static class LiveResume
             Rungs = rungs,
             RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Count - 1)),
             Tempo = facts.MilliBpm == 0 ? at.Tempo : Tempo.Clamp(facts.MilliBpm),
+            TempoKey = facts.TempoKey,
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }

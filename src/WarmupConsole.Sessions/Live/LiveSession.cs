@@ -41,6 +41,12 @@ public sealed record LiveSession
     /// <summary>The present tempo; each step begins at its own.</summary>
     public Tempo Tempo { get; init; } = Tempo.FromBeatsPerMinute(80);
 
+    /// <summary>The key whose share of a tempo that changes from key to key <see cref="Tempo"/> holds, from 0.</summary>
+    public int TempoKey { get; init; }
+
+    /// <summary>The taps of the tempo that is wanted, as far as they belong together.</summary>
+    public TempoTaps Taps { get; init; } = TempoTaps.None;
+
     /// <summary>Valid while the state is timed.</summary>
     public Timeline Timeline { get; init; }
 

@@ -29,7 +29,7 @@ internal sealed class LiveStates
         holds = new(turn);
         tempo = new(turn);
         ladder = new(turn);
-        rungs = new(turn, holds);
+        rungs = new(turn, holds, tempo);
         steps = new(turn, holds);
         machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
         ConfigureReady();
@@ -204,6 +204,7 @@ internal sealed class LiveStates
         To(state, LiveTrigger.End, LiveState.Finished);
         Stay(state, LiveTrigger.Faster, LiveGuards.CanGoFaster, tempo.Faster);
         Stay(state, LiveTrigger.Slower, LiveGuards.CanGoSlower, tempo.Slower);
+        Stay(state, LiveTrigger.TapTempo, LiveGuards.HasTempo, tempo.Tap);
         Stay(state, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
     }
 

@@ -28,7 +28,11 @@ internal static class LiveTexts
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
+    public static string TempoTapped(string tempo) => $"tapped: {tempo}";
+
     public static string KeyAdded(string key) => $"one more key: {key}";
+
+    public static string TapOn(string missing) => $"tapping: {missing} to go";
 
     public static string Skipped(string title, string reason) => $"Passed over: {title}. {reason}";
 

@@ -42,10 +42,13 @@ public sealed record LiveTimers(
         return session.State switch
         {
             LiveState.Ready => step.Planned,
-            LiveState.Introduce => TalkLeft(session, step, now) + session.Tempo.DurationOf(WorkLeft(session, step)),
-            _ => session.Tempo.DurationOf(BeatsLeft(session, step, now)),
+            LiveState.Introduce => TalkLeft(session, step, now) + session.Tempo.DurationOf(WorkLeft(session, step)) + Beyond(session, step),
+            _ => session.Tempo.DurationOf(BeatsLeft(session, step, now)) + Beyond(session, step),
         };
     }
+
+    /// <summary>What a tempo that changes from key to key makes of the keys to come.</summary>
+    private static TimeSpan Beyond(LiveSession session, WarmupStep step) => step.Beyond(session.Tempo, session.TempoKey, session.Rungs.Count);
 
     private static TimeSpan TalkLeft(LiveSession session, WarmupStep step, Moment now)
     {

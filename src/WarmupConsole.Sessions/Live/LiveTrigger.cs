@@ -13,6 +13,7 @@ internal enum LiveTrigger
     TurnRound = LiveAction.TurnRound,
     Faster = LiveAction.Faster,
     Slower = LiveAction.Slower,
+    TapTempo = LiveAction.TapTempo,
     RollOrWait = LiveAction.RollOrWait,
     End = LiveAction.End,
 

@@ -11,7 +11,7 @@ namespace WarmupConsole.Sessions.Live;
 /// answers a key press excepted): a rung's notes when the count-in or the breath before it begins, the cue chords to the next key
 /// one beat before the rung ends. Up to then a change of the ladder costs nothing; after it the cued key stands.
 /// </summary>
-internal sealed class RungLeading(LiveTurn turn, LiveHolds holds)
+internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo tempo)
 {
     private static readonly Beats CueLead = Beats.FromBeats(1);
 
@@ -28,9 +28,11 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds)
 
         holds.Release();
         turn.Silence();
+        int key = Session.RungIndex + (wasWhole ? 1 : 0);
+        tempo.MoveTo(key);
         turn.Session = Session with
         {
-            RungIndex = Session.RungIndex + (wasWhole ? 1 : 0),
+            RungIndex = key,
             StateStart = -(StepTiming.Cue + StepTiming.CountIn),
             StateEnd = -StepTiming.CountIn,
         };
@@ -53,6 +55,7 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds)
             NextKeyCued = false,
             WarnedBeyondExtreme = false,
         };
+        tempo.MoveTo(Session.RungIndex);
         Lasts(Session.StateEnd!.Value, Session.Step!.Exercise.Pattern!.Length);
         Beats cueAt = Session.StateEnd!.Value - CueLead;
         turn.Session = Session with { CueAt = cueAt < Session.StateStart ? Session.StateStart : cueAt };
@@ -82,10 +85,17 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds)
     {
         Beats begin = Session.StateEnd ?? Session.StateStart;
         Lasts(begin, Beats.FromBeats(Session.Step!.Plan.BreathBeats));
+        int next = Session.RungIndex + 1; // the cue chords are the first to be heard at the next key's tempo
         if (transition.Source == LiveState.Wait)
         {
+            tempo.MoveTo(next);
             turn.Session = Session with { Rolling = Session.Rolling || transition.Trigger == LiveTrigger.RollOrWait };
             turn.StartTimeline(begin);
+        }
+        else if (tempo.ChangesAt(next))
+        {
+            tempo.MoveTo(next);
+            turn.SetTimeline(Session.Timeline.WithTempo(Session.Tempo, turn.Now));
         }
 
         if (!Session.NextKeyCued)

@@ -82,6 +82,7 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             RoundIndex = 0,
             PhaseIndex = 0,
             Tempo = step?.Tempo ?? session.Tempo,
+            TempoKey = 0,
             StateStart = Beats.Zero,
             StateEnd = null,
             CueAt = null,

@@ -15,6 +15,9 @@ public sealed record PlanStep
     /// <summary>Null for the exercise's own.</summary>
     public Tempo? Tempo { get; init; }
 
+    /// <summary>The tempo of the last key, reached evenly from key to key; null for the same tempo throughout. Sung exercises only.</summary>
+    public Tempo? LastTempo { get; init; }
+
     /// <summary>The keys; ignored for body and breathing.</summary>
     public LadderSpec Keys { get; init; } = new();
 

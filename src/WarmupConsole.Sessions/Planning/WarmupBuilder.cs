@@ -26,11 +26,17 @@ public static class WarmupBuilder
         KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys) : new([], []);
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
         int rounds = exercise.IsSung ? 0 : plan.Rounds ?? exercise.Rounds;
-        return new(plan, exercise, tempo, ladder, talk, rounds, Planned(ladder));
+        WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);
+        return step with { Planned = Planned(step) };
+    }
 
-        // A step in which no key fits is passed over while it runs, and takes no time.
-        TimeSpan Planned(KeyLadder keys) => exercise.IsSung && keys.Rungs.Count == 0
+    // A step in which no key fits is passed over while it runs, and takes no time.
+    private static TimeSpan Planned(WarmupStep step)
+    {
+        int keys = step.Ladder.Rungs.Count;
+        return step.Exercise.IsSung && keys == 0
             ? TimeSpan.Zero
-            : StepTiming.Step(tempo, talk, StepTiming.WorkBeats(exercise, keys.Rungs.Count, rounds, plan.BreathBeats));
+            : StepTiming.Step(step.Tempo, step.TalkSeconds, StepTiming.WorkBeats(step.Exercise, keys, step.Rounds, step.Plan.BreathBeats))
+                + step.Beyond(step.Tempo, 0, keys);
     }
 }

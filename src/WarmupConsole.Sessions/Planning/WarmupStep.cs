@@ -19,4 +19,26 @@ public sealed record WarmupStep(
     KeyLadder Ladder,
     int TalkSeconds,
     int Rounds,
-    TimeSpan Planned);
+    TimeSpan Planned)
+{
+    /// <summary>The tempo of each key.</summary>
+    public KeyTempos Tempos => new(Tempo, Plan.LastTempo ?? Tempo, Ladder.Rungs.Count);
+
+    /// <summary>How much longer (or, where it is negative, shorter) the keys after one take than they would at its tempo.</summary>
+    /// <param name="present">The tempo of the present key.</param>
+    /// <param name="key">The present key, from 0.</param>
+    /// <param name="keys">How many keys there are now.</param>
+    public TimeSpan Beyond(Tempo present, int key, int keys)
+    {
+        KeyTempos tempos = Tempos;
+        TimeSpan beyond = TimeSpan.Zero;
+        for (int later = key + 1; later < keys && tempos.First != tempos.Last; later++)
+        {
+            // A key with the breath before it; the formula has one breath more, after the last.
+            Beats beats = StepTiming.RungBeats(Exercise, Plan.BreathBeats + (later == keys - 1 ? Plan.BreathBeats : 0));
+            beyond += tempos.Moved(present, key, later).DurationOf(beats) - present.DurationOf(beats);
+        }
+
+        return beyond;
+    }
+}

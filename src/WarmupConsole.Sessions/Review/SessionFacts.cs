@@ -33,6 +33,9 @@ public sealed record SessionFacts
     /// <summary>The tempo in thousandths of a beat a minute; 0 before the first step, and where the log ends before it tells the tempo of a step.</summary>
     public int MilliBpm { get; init; }
 
+    /// <summary>The key, from 0, whose share of a tempo that changes from key to key that is: after a whole key a new tempo is the next one's.</summary>
+    public int TempoKey { get; init; }
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -57,12 +60,17 @@ public sealed record SessionFacts
             Keys = step.Keys,
             Progress = RungProgress.NotBegun,
             MilliBpm = 0,
+            TempoKey = 0,
         },
-        LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, Progress = RungProgress.Begun },
-        RungStarted rung => this with { RungIndex = rung.Rung, Progress = RungProgress.Begun },
+        LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
+        RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
         LadderChanged ladder => this with { Keys = ladder.Keys },
-        TimelineChanged timeline => this with { MilliBpm = timeline.MilliBpm },
+        TimelineChanged timeline => this with
+        {
+            MilliBpm = timeline.MilliBpm,
+            TempoKey = RungIndex + (Progress == RungProgress.Over ? 1 : 0),
+        },
         HoldChanged hold => this with { Hold = HoldText.Read(hold.Hold) },
         RunResumed resumed => this with
         {

@@ -24,6 +24,7 @@ public static class SessionFactsOfSession
             Progress = ProgressOf(session.State),
             Keys = SessionKeys.Of(session.Rungs),
             MilliBpm = session.Tempo.MilliBeatsPerMinute,
+            TempoKey = session.TempoKey,
         };
     }
 

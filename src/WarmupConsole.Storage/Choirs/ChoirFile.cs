@@ -10,17 +10,10 @@ public static class ChoirFile
 {
     public const string Name = "choir.yaml";
 
-    private static readonly Limits Rehearsal = new(30, 300, "minutes");
-    private static readonly Limits Concerts = new(0, 100, "concerts");
-    private static readonly Limits Marks = new(0, 50, "marks");
-    private static readonly Limits Spellings = new(0, 20, "spellings");
-
-    private static readonly Choices<int> Notes = new([.. NoteNaming.All.Index().Select(naming => (naming.Item.Id, naming.Index))]);
-
     /// <summary>The choir as written, with every part's newest ranges; <see cref="Choir.AsOf"/> gives those of a day.</summary>
     public static FileRead<Choir> Read(string file, ReadOnlySpan<byte> bytes)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "choir.yaml");
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, ChoirFields.Choir);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
@@ -32,10 +25,10 @@ public static class ChoirFile
             Name = reader.Text("name"),
             Town = reader.Text("town", ""),
             Demo = reader.YesNo("demo") ?? false,
-            RehearsalMinutes = reader.Whole("rehearsal", Rehearsal) ?? 120,
-            Notes = NoteNaming.All[reader.Choice("notes", Notes) ?? 0],
+            RehearsalMinutes = reader.Whole("rehearsal") ?? 120,
+            Notes = NoteNaming.All[reader.Choice<int>("notes") ?? 0],
             Parts = PartsReader.Read(reader),
-            Concerts = [.. Each(reader, "concerts", Concerts, "a concert").Select(ReadConcert)],
+            Concerts = [.. reader.Maps("concerts").Select(ReadConcert)],
             OwnMarkKinds = ReadMarks(reader),
         };
         reader.Finish();
@@ -45,13 +38,9 @@ public static class ChoirFile
     /// <summary>The choir as a file that reads back as the same; comments and what is as usual are left out.</summary>
     public static string Write(Choir choir) => ChoirWriter.Write(choir);
 
-    private static IEnumerable<MapReader> Each(MapReader reader, string name, Limits howMany, string what) =>
-        reader.OptionalItems(name, howMany).Select(node => MapReader.Over(node, what, reader.Problems)).OfType<MapReader>();
-
     private static Concert ReadConcert(MapReader fields)
     {
-        DateOnly? date = fields.Required("date") is { } node ? fields.Values.Date(node, "date") : null;
-        Concert concert = new(date ?? default, fields.Text("title", ""));
+        Concert concert = new(fields.Date("date") ?? default, fields.Text("title", ""));
         fields.Finish();
         return concert;
     }
@@ -60,10 +49,10 @@ public static class ChoirFile
     {
         Dictionary<string, int> lines = [];
         List<MarkKind> kinds = [];
-        foreach (MapReader fields in Each(reader, "marks", Marks, "a mark"))
+        foreach (MapReader fields in reader.Maps("marks"))
         {
             string id = fields.Id("id");
-            string[] spellings = [.. fields.Texts("spellings", Spellings).Select(spelling => spelling.ToLowerInvariant())];
+            string[] spellings = [.. fields.Texts("spellings").Select(spelling => spelling.ToLowerInvariant())];
             kinds.Add(new(id, fields.Text("words", id), spellings, fields.YesNo("praise") ?? false));
             UniqueCheck.Add(lines, fields, "id", id);
             fields.Finish();

@@ -7,25 +7,16 @@ namespace WarmupConsole.Storage.Choirs;
 /// <summary>Reads the parts of a choir; ids and letters must tell them apart.</summary>
 internal static class PartsReader
 {
-    private static readonly Limits Parts = new(1, 16, "parts");
-    private static readonly Limits Singers = new(0, 500, "singers");
-    private static readonly Limits Placement = new(-3, 3, "octaves");
-    private static readonly Limits Letters = new(1, 12, "spellings");
-    private static readonly Limits Groups = new(0, 12, "groups");
-
     internal static List<Part> Read(MapReader choir)
     {
         Dictionary<string, int> ids = [];
         Dictionary<string, int> letters = [];
         List<Part> parts = [];
-        foreach (YamlNode node in choir.Items("parts", Parts))
+        foreach (MapReader fields in choir.Maps("parts"))
         {
-            if (MapReader.Over(node, "a part", choir.Problems) is { } fields)
-            {
-                parts.Add(ReadPart(fields, ids));
-                CheckLetters(fields, parts[^1], letters);
-                fields.Finish();
-            }
+            parts.Add(ReadPart(fields, ids));
+            CheckLetters(fields, parts[^1], letters);
+            fields.Finish();
         }
 
         return parts;
@@ -36,15 +27,15 @@ internal static class PartsReader
         string id = fields.Id("id");
         UniqueCheck.Add(ids, fields, "id", id);
         string name = fields.Text("name", Capital(id));
-        IReadOnlyList<string> letters = fields.Texts("letters", Letters);
+        IReadOnlyList<string> letters = fields.Texts("letters");
         IReadOnlyList<RangeEntry> history = RangesReader.ReadHistory(fields);
         Part part = new(
             id,
             name,
             letters.Count > 0 ? [.. letters.Select(letter => letter.ToLowerInvariant())] : DefaultLetters(name),
             ReadGroups(fields),
-            fields.Whole("singers", Singers) ?? 0,
-            fields.Whole("placement", Placement) ?? 0,
+            fields.Whole("singers") ?? 0,
+            fields.Whole("placement") ?? 0,
             new(default, default))
         {
             History = history,
@@ -56,7 +47,7 @@ internal static class PartsReader
     private static List<string> ReadGroups(MapReader fields)
     {
         List<string> groups = [];
-        foreach (YamlNode node in fields.OptionalItems("groups", Groups))
+        foreach (YamlNode node in fields.Items("groups"))
         {
             if (fields.Values.Id(node, "groups") is { } group && group != LadderSpec.Everyone)
             {
@@ -77,7 +68,7 @@ internal static class PartsReader
     {
         if (value is LadderSpec.Everyone or LadderSpec.AnyPart)
         {
-            fields.Problems.Add(fields.Optional(field)!, StorageTexts.ReservedName(value));
+            fields.Problems.Add(fields.Find(field)!, StorageTexts.ReservedName(value));
         }
     }
 

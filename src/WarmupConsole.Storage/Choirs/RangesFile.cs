@@ -85,7 +85,7 @@ public static class RangesFile
 
     private static FileRead<MeasuredRange> ReadLine(string file, string line)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(file, Encoding.UTF8.GetBytes(line), "a line of ranges.jsonl");
+        FileRead<MapReader> opened = FormatCheck.Open(file, Encoding.UTF8.GetBytes(line), ChoirFields.MeasuredRange);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
@@ -93,7 +93,7 @@ public static class RangesFile
 
         MapReader fields = opened.Value;
         string part = fields.Id("part");
-        DateOnly? from = fields.Required("from") is { } node ? fields.Values.Date(node, "from") : null;
+        DateOnly? from = fields.Date("from");
         VoiceRange? range = RangesReader.Read(fields);
         fields.Finish();
         return fields.Problems.Finish(range is null ? null : new MeasuredRange(part, from ?? default, range));

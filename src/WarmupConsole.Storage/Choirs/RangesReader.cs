@@ -6,16 +6,14 @@ namespace WarmupConsole.Storage.Choirs;
 /// <summary>Reads the ranges of a part: the plain ones, and those that count from a day on.</summary>
 internal static class RangesReader
 {
-    private static readonly Limits Entries = new(1, 200, "entries");
-
     /// <summary>Oldest first where they stand so; at least the plain ranges or one dated entry must be there.</summary>
     internal static IReadOnlyList<RangeEntry> ReadHistory(MapReader part)
     {
-        IReadOnlyList<YamlNode> dated = part.OptionalItems("ranges", Entries);
-        bool hasPlain = part.Optional("extreme") is not null || part.Optional("comfortable") is not null;
+        MapReader[] dated = [.. part.Maps("ranges")];
+        bool hasPlain = part.Find("extreme") is not null || part.Find("comfortable") is not null;
         bool isStart = part.YesNo("start") ?? false;
-        VoiceRange? plain = hasPlain || dated.Count == 0 ? Read(part) : null;
-        return [.. plain is null ? (RangeEntry[])[] : [new(null, plain, isStart)], .. ReadDated(dated, part.Problems)];
+        VoiceRange? plain = hasPlain || dated.Length == 0 ? Read(part) : null;
+        return [.. plain is null ? (RangeEntry[])[] : [new(null, plain, isStart)], .. ReadDated(dated)];
     }
 
     /// <summary>The two ranges of a part or an entry, or null when anything is wrong with them.</summary>
@@ -31,20 +29,20 @@ internal static class RangesReader
         if (!outer.Contains(inner))
         {
             string message = StorageTexts.ComfortableOutside(PitchRangeText.Write(inner), PitchRangeText.Write(outer));
-            fields.Problems.Add(fields.Optional("comfortable")!, message);
+            fields.Problems.Add(fields.Find("comfortable")!, message);
             return null;
         }
 
         return new(outer, inner);
     }
 
-    private static List<RangeEntry> ReadDated(IReadOnlyList<YamlNode> nodes, ProblemList problems)
+    private static List<RangeEntry> ReadDated(MapReader[] dated)
     {
         Dictionary<string, int> days = [];
         List<RangeEntry> entries = [];
-        foreach (MapReader fields in nodes.Select(node => MapReader.Over(node, "a dated range", problems)).OfType<MapReader>())
+        foreach (MapReader fields in dated)
         {
-            DateOnly? from = fields.Required("from") is { } node ? fields.Values.Date(node, "from") : null;
+            DateOnly? from = fields.Date("from");
             UniqueCheck.Add(days, fields, "from", from is { } day ? RangesFile.Day(day) : "");
             if (Read(fields) is { } range && from is not null)
             {
@@ -58,5 +56,5 @@ internal static class RangesReader
     }
 
     private static PitchRange? Range(MapReader fields, string name) =>
-        fields.Required(name) is { } node ? MusicField.Read(fields, node, name, PitchRangeText.Parse)?.Value : null;
+        fields.Require(name) is { } node ? MusicField.Read(fields, node, name, PitchRangeText.Parse)?.Value : null;
 }

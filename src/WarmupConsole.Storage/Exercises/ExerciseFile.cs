@@ -8,7 +8,7 @@ public static class ExerciseFile
 {
     public static FileRead<IReadOnlyList<Exercise>> Read(string file, ReadOnlySpan<byte> bytes)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "an exercise file");
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, ExerciseFields.Exercises);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
@@ -17,13 +17,10 @@ public static class ExerciseFile
         MapReader reader = opened.Value;
         Dictionary<string, int> lines = [];
         List<Exercise> exercises = [];
-        foreach (YamlNode node in reader.Items("exercises", ExerciseWords.HowMany))
+        foreach (MapReader fields in reader.Maps("exercises"))
         {
-            if (MapReader.Over(node, "an exercise", reader.Problems) is { } fields)
-            {
-                exercises.Add(ExerciseReader.Read(fields));
-                UniqueCheck.Add(lines, fields, "id", exercises[^1].Id);
-            }
+            exercises.Add(ExerciseReader.Read(fields));
+            UniqueCheck.Add(lines, fields, "id", exercises[^1].Id);
         }
 
         reader.Finish();

@@ -1,7 +1,6 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
-using WarmupConsole.Storage.Plans;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Exercises;
@@ -13,20 +12,20 @@ internal static class ExerciseReader
 
     internal static Exercise Read(MapReader fields)
     {
-        Stage? stage = fields.Required("stage") is { } node ? fields.Values.Choice(node, "stage", ExerciseWords.Stages) : null;
+        Stage? stage = fields.Choice<Stage>("stage");
         Exercise common = new()
         {
             Id = fields.Id("id"),
             Title = fields.Text("title"),
             Stage = stage ?? Stage.Sung,
             Tempo = ReadTempo(fields),
-            Purposes = Purposes(fields),
+            Purposes = [.. fields.Choices<Purpose>("purposes").Distinct()],
             Instruction = fields.Text("instruction", ""),
             Listen = fields.Text("listen", ""),
             Caution = fields.Text("caution", ""),
-            TalkSeconds = fields.Whole("talk", PlanWords.Talk) ?? 15,
+            TalkSeconds = fields.Whole("talk") ?? 15,
         };
-        bool hasPhases = stage is { } known ? ExerciseWords.HasPhases(known) : fields.Optional("phases") is not null;
+        bool hasPhases = stage is { } known ? ExerciseWords.HasPhases(known) : fields.Find("phases") is not null;
         Exercise whole = hasPhases ? PhaseReader.Read(fields, common) : Sung(fields, common);
         fields.Finish();
         return whole;
@@ -37,7 +36,7 @@ internal static class ExerciseReader
     {
         foreach (string name in names)
         {
-            if (fields.Optional(name) is { } node)
+            if (fields.Find(name) is { } node)
             {
                 fields.Problems.Add(node, StorageTexts.NotForStage(name, StageData.Words(stage)));
             }
@@ -46,16 +45,16 @@ internal static class ExerciseReader
 
     private static Exercise Sung(MapReader fields, Exercise common)
     {
-        Refuse(fields, common.Stage, "phases", "rounds");
-        Mode mode = fields.Choice("mode", ExerciseWords.Modes) ?? Mode.Major;
-        YamlNode? line = fields.Optional("pattern");
+        Refuse(fields, common.Stage, ExerciseFields.CountedOnly);
+        Mode mode = fields.Choice<Mode>("mode") ?? Mode.Major;
+        YamlNode? line = fields.Find("pattern");
         if (line is null)
         {
             fields.Problems.Add(fields.Place, StorageTexts.PatternMissing(StageData.Words(common.Stage)));
         }
 
         Pattern? pattern = PatternReader.Read(fields, line, mode);
-        IReadOnlyList<HarmonyChord> harmony = fields.Optional("harmony") is { } node
+        IReadOnlyList<HarmonyChord> harmony = fields.Find("harmony") is { } node
             ? MusicField.Read(fields, node, "harmony", text => HarmonyText.Parse(text, pattern?.Length))?.Value ?? []
             : [];
         return common with
@@ -65,45 +64,32 @@ internal static class ExerciseReader
             Voices = VoicesReader.Read(fields, mode, pattern),
             Harmony = harmony,
             Dynamics = Dynamics(fields),
-            Articulation = fields.Choice("articulation", ExerciseWords.Articulations) ?? Articulation.Legato,
+            Articulation = fields.Choice<Articulation>("articulation") ?? Articulation.Legato,
         };
     }
 
     private static TempoRange ReadTempo(MapReader fields)
     {
-        if (fields.Required("tempo") is not { } node || MapReader.Over(node, "'tempo'", fields.Problems) is not { } tempo)
+        if (fields.Map("tempo") is not { } tempo)
         {
             return new(Unread, Unread, Unread);
         }
 
-        Tempo? usual = TempoField.Required(tempo, "default");
-        Tempo? from = TempoField.Required(tempo, "from");
-        Tempo? to = TempoField.Required(tempo, "to");
+        Tempo? usual = TempoField.Read(tempo, "default");
+        Tempo? from = TempoField.Read(tempo, "from");
+        Tempo? to = TempoField.Read(tempo, "to");
         tempo.Finish();
         if (usual < from || usual > to || from > to)
         {
-            fields.Problems.Add(node, StorageTexts.TempoOrder);
+            fields.Problems.Add(tempo.Place, StorageTexts.TempoOrder);
         }
 
         return new(usual ?? Unread, from ?? Unread, to ?? Unread);
     }
 
-    private static IReadOnlyList<Purpose> Purposes(MapReader fields) =>
-        [.. fields.OptionalItems("purposes", ExerciseWords.Purposes)
-            .Select(item => fields.Values.Choice(item, "purposes", ExerciseWords.PurposeNames))
-            .OfType<Purpose>().Distinct()];
-
     private static List<string> Dynamics(MapReader fields)
     {
-        IReadOnlyList<YamlNode> items = fields.Optional("dynamics") switch
-        {
-            null => [],
-            YamlText single => [single],
-            _ => fields.OptionalItems("dynamics", ExerciseWords.Dynamics),
-        };
-        List<string> words = [.. items
-            .Select(item => fields.Values.Choice(item, "dynamics", ExerciseWords.Loudness))
-            .OfType<int>().Select(ExerciseWords.Loudness.Name)];
+        List<string> words = [.. fields.Choices<int>("dynamics").Select(ExerciseWords.Loudness.Name)];
         return words.Count == 0 ? ["mf"] : words;
     }
 }

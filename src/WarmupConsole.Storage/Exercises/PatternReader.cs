@@ -12,7 +12,7 @@ internal static class PatternReader
     /// <param name="mode">The mode that its sol-fa is understood in.</param>
     internal static Pattern? Read(MapReader fields, YamlNode? node, Mode mode)
     {
-        YamlNode? syllables = fields.Optional("syllables");
+        YamlNode? syllables = fields.Find("syllables");
         Pattern? pattern = node is null ? null : MusicField.Read(fields, node, "pattern", text => PatternText.Parse(text, mode))?.Value;
         return pattern is null || syllables is null
             ? pattern

@@ -11,16 +11,12 @@ namespace WarmupConsole.Storage.Exercises;
 internal static class VoicesReader
 {
     internal static IReadOnlyList<VoiceLine> Read(MapReader exercise, Mode mode, Pattern? pattern) =>
-    [
-        .. exercise.OptionalItems("voices", ExerciseWords.Voices)
-            .Select(node => MapReader.Over(node, "a voice", exercise.Problems))
-            .OfType<MapReader>().Select(fields => Voice(fields, mode, pattern)).OfType<VoiceLine>(),
-    ];
+        [.. exercise.Maps("voices").Select(fields => Voice(fields, mode, pattern)).OfType<VoiceLine>()];
 
     private static VoiceLine? Voice(MapReader fields, Mode mode, Pattern? whole)
     {
         IReadOnlyList<string> parts = Parts(fields);
-        YamlNode? node = fields.Required("pattern");
+        YamlNode? node = fields.Find("pattern");
         Pattern? pattern = PatternReader.Read(fields, node, mode);
         Beats offset = Offset(fields);
         fields.Finish();
@@ -40,7 +36,7 @@ internal static class VoicesReader
 
     private static Beats Offset(MapReader fields)
     {
-        if (fields.Optional("offset") is not { } node || fields.Values.Filled(node, "offset") is not { } text)
+        if (fields.Find("offset") is not { } node || fields.Values.Filled(node, "offset") is not { } text)
         {
             return Beats.Zero;
         }
@@ -56,14 +52,8 @@ internal static class VoicesReader
     /// <summary>One name, or a list of them.</summary>
     private static List<string> Parts(MapReader fields)
     {
-        IReadOnlyList<YamlNode> items = fields.Required("parts") switch
-        {
-            null => [],
-            YamlText single => [single],
-            _ => fields.OptionalItems("parts", ExerciseWords.VoiceParts),
-        };
         List<string> parts = [];
-        foreach (YamlNode item in items)
+        foreach (YamlNode item in fields.OneOrMany("parts"))
         {
             if (fields.Values.Id(item, "parts") is { } part)
             {

@@ -6,7 +6,7 @@ namespace WarmupConsole.Storage.Folders;
 internal static class BoundedFile
 {
     /// <summary>The bytes, or why not. A file larger than the limit is read no further than one byte beyond it.</summary>
-    internal static FileRead<byte[]> Read(string path, int mostBytes)
+    internal static FileRead<byte[]> Read(string path, int mostBytes, string tooLarge = StorageTexts.TooLarge)
     {
         try
         {
@@ -19,7 +19,7 @@ internal static class BoundedFile
                 held.Write(piece, 0, length);
             }
 
-            return held.Length <= mostBytes ? new(held.ToArray(), []) : Bad(path, StorageTexts.TooLarge);
+            return held.Length <= mostBytes ? new(held.ToArray(), []) : Bad(path, tooLarge);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {

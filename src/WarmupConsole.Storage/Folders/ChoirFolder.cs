@@ -15,6 +15,7 @@ public sealed class ChoirFolder
 {
     private const string Plans = "plans";
     private const string Sessions = "sessions";
+    private const string ExerciseFiles = "exercises";
     private const string YamlExtension = ".yaml";
     private const string Ranges = "ranges.jsonl";
     private const string BuiltInChoir = "built-in/choir.yaml";
@@ -75,13 +76,13 @@ public sealed class ChoirFolder
         string choirPath = Path.Combine(root, ChoirFile.Name);
         FileRead<byte[]> bytes = BoundedFile.Read(choirPath, Utf8Text.MostBytes);
         FileRead<Choir> choir = bytes.IsGood ? ChoirFile.Read(choirPath, bytes.Value) : new(null, bytes.Problems);
-        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root);
+        string writeRoot = choir.Value?.Demo == true ? settings.DemoFolder(root) : root;
+        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root, writeRoot);
         if (!choir.IsGood || !exercises.IsGood)
         {
             return new(null, [.. choir.Problems, .. exercises.Problems]);
         }
 
-        string writeRoot = choir.Value.Demo ? settings.DemoFolder(root) : root;
         return Finish(new(root, writeRoot, choir.Value, Text(bytes.Value!), exercises.Value), day);
     }
 
@@ -90,8 +91,8 @@ public sealed class ChoirFolder
     {
         byte[] bytes = EmbeddedFile.Read(BuiltInChoir);
         FileRead<Choir> choir = ChoirFile.Read(BuiltInChoir, bytes);
-        FileRead<IReadOnlyList<Exercise>> exercises = Catalogue.Load();
         string root = settings.DemoFolder("built-in");
+        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root, root);
         return choir.IsGood && exercises.IsGood
             ? Finish(new(root, root, choir.Value, Text(bytes), exercises.Value), day)
             : new(null, [.. choir.Problems, .. exercises.Problems]);
@@ -114,6 +115,12 @@ public sealed class ChoirFolder
     /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
     public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
 
+    /// <summary>Where a new exercise of one's own is written: a file for it alone.</summary>
+    public string ExercisePathFor(string id) => Path.Combine(WriteRoot, ExerciseFiles, id + YamlExtension);
+
+    /// <summary>Writes an exercise to a file that is not there yet; null, or why it could not.</summary>
+    public static string? WriteExercise(string path, Exercise exercise) => NewFile.Write(path, Encoding.UTF8.GetBytes(ExerciseFile.Write([exercise])));
+
     /// <summary>Adds the ranges that the console wrote, and takes those of the day.</summary>
     private static FileRead<ChoirFolder> Finish(ChoirFolder written, DateOnly? day)
     {
@@ -135,11 +142,12 @@ public sealed class ChoirFolder
         return plan.IsGood ? new(new(plan.Value, path, Text(bytes)), []) : new(null, plan.Problems);
     }
 
-    private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root)
+    private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root, string writeRoot)
     {
         ExerciseCollection all = new();
         all.Add(Catalogue.Name, Catalogue.Load());
-        foreach (string path in FilesIn(Path.Combine(root, "exercises"), YamlExtension).Order(StringComparer.Ordinal))
+        IEnumerable<string> folders = ((IEnumerable<string>)[root, writeRoot]).Distinct().Select(folder => Path.Combine(folder, ExerciseFiles));
+        foreach (string path in folders.SelectMany(folder => FilesIn(folder, YamlExtension).Order(StringComparer.Ordinal)))
         {
             FileRead<byte[]> bytes = BoundedFile.Read(path, Utf8Text.MostBytes);
             all.Add(path, bytes.IsGood ? ExerciseFile.Read(path, bytes.Value) : new(null, bytes.Problems));

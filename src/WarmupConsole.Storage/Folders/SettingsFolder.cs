@@ -8,6 +8,12 @@ public sealed class SettingsFolder(string root)
 {
     private const string ProgramFolder = "warmup-console";
 
+    /// <summary>What settings.yaml may hold.</summary>
+    public static FieldTable Fields { get; } = new(
+        "settings.yaml",
+        Field.Format,
+        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere."));
+
     public string Root { get; } = root;
 
     public string SettingsPath => Path.Combine(Root, "settings.yaml");
@@ -36,34 +42,37 @@ public sealed class SettingsFolder(string root)
         }
 
         FileRead<byte[]> bytes = BoundedFile.Read(SettingsPath, Utf8Text.MostBytes);
-        return bytes.IsGood ? Parse(bytes.Value) : new(null, bytes.Problems);
+        return bytes.IsGood ? Parse(SettingsPath, bytes.Value) : new(null, bytes.Problems);
     }
+
+    /// <summary>Reads what a settings file holds.</summary>
+    public static FileRead<MachineSettings> Parse(string file, ReadOnlySpan<byte> bytes)
+    {
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, Fields);
+        if (!opened.IsGood)
+        {
+            return new(null, opened.Problems);
+        }
+
+        string port = opened.Value.Text("port");
+        opened.Value.Finish();
+        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port));
+    }
+
+    /// <summary>The settings as a file that reads back as the same.</summary>
+    public static string Write(MachineSettings settings) => settings.Port is null ? "format: 1\n" : $"format: 1\nport: {YamlLine.Quote(settings.Port)}\n";
 
     /// <summary>Keeps the settings in place of the former ones; null, or why it could not.</summary>
     public string? WriteSettings(MachineSettings settings) => Try(() =>
     {
-        string text = settings.Port is null ? "format: 1\n" : $"format: 1\nport: {YamlLine.Quote(settings.Port)}\n";
         string draft = SettingsPath + ".new";
-        File.WriteAllBytes(draft, Encoding.UTF8.GetBytes(text));
+        File.WriteAllBytes(draft, Encoding.UTF8.GetBytes(Write(settings)));
         File.Move(draft, SettingsPath, overwrite: true);
     });
 
     /// <summary>Adds a line to the diagnostics; null, or why it could not.</summary>
     public string? AddDiagnostics(DateTimeOffset at, string line) =>
         Try(() => File.AppendAllText(DiagnosticsPath, $"{at:O} {Printable.Line(line)}\n"));
-
-    private FileRead<MachineSettings> Parse(byte[] bytes)
-    {
-        FileRead<MapReader> opened = FormatCheck.Open(SettingsPath, bytes, "settings.yaml");
-        if (!opened.IsGood)
-        {
-            return new(null, opened.Problems);
-        }
-
-        string port = opened.Value.Text("port", "");
-        opened.Value.Finish();
-        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port));
-    }
 
     private string? Try(Action write)
     {

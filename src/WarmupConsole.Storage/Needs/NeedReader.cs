@@ -1,9 +1,9 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Planning;
-using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Needs;
@@ -11,22 +11,20 @@ namespace WarmupConsole.Storage.Needs;
 /// <summary>Reads one need and looks its names up.</summary>
 internal static class NeedReader
 {
-    private static readonly string[] Kinds = ["pitch", "region", "purpose"];
-
     internal static ChoirNeed Read(MapReader fields, Choir choir)
     {
         ChoirNeed need = new()
         {
             Who = Who(fields, choir),
             Pitch = ReadPitch(fields),
-            Region = fields.Optional("region") is { } region ? MusicField.Read(fields, region, "region", PitchRangeText.Parse)?.Value : null,
-            Purpose = fields.Choice("purpose", ExerciseWords.PurposeNames),
+            Region = fields.Find("region") is { } region ? MusicField.Read(fields, region, "region", PitchRangeText.Parse)?.Value : null,
+            Purpose = fields.Choice<Purpose>("purpose"),
             Piece = fields.Text("piece", ""),
             Bars = fields.Text("bars", ""),
             Until = fields.Date("until"),
             Done = fields.Date("done"),
         };
-        if (Kinds.Count(name => fields.Optional(name) is not null) != 1)
+        if (NeedFields.Kinds.Count(name => fields.Find(name) is not null) != 1)
         {
             fields.Problems.Add(fields.Place, StorageTexts.NeedOfOneKind);
         }
@@ -37,7 +35,7 @@ internal static class NeedReader
 
     private static string Who(MapReader fields, Choir choir)
     {
-        if (fields.Optional("part") is not { } node || fields.Values.Id(node, "part") is not { } id)
+        if (fields.Find("part") is not { } node || fields.Values.Id(node, "part") is not { } id)
         {
             return LadderSpec.Everyone;
         }
@@ -53,7 +51,7 @@ internal static class NeedReader
 
     private static Pitch? ReadPitch(MapReader fields)
     {
-        if (fields.Optional("pitch") is not { } node)
+        if (fields.Find("pitch") is not { } node)
         {
             return null;
         }

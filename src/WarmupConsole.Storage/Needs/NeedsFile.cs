@@ -10,24 +10,19 @@ public static class NeedsFile
     /// <summary>Its name in a choir folder.</summary>
     public const string Name = "needs.yaml";
 
-    private static readonly Limits HowMany = new(0, 500, "needs");
-
     /// <param name="file">The file as the director named it, for problems.</param>
     /// <param name="bytes">What it holds.</param>
     /// <param name="choir">Whose parts and groups it speaks of.</param>
     public static FileRead<IReadOnlyList<ChoirNeed>> Read(string file, ReadOnlySpan<byte> bytes, Choir choir)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "a needs file");
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, NeedFields.Needs);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
         }
 
         MapReader reader = opened.Value;
-        List<ChoirNeed> needs = [.. reader.Items("needs", HowMany)
-            .Select(node => MapReader.Over(node, "a need", reader.Problems))
-            .OfType<MapReader>()
-            .Select(fields => NeedReader.Read(fields, choir))];
+        List<ChoirNeed> needs = [.. reader.Maps("needs").Select(fields => NeedReader.Read(fields, choir))];
         reader.Finish();
         return reader.Problems.Finish<IReadOnlyList<ChoirNeed>>(needs);
     }

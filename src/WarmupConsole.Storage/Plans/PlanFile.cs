@@ -11,7 +11,7 @@ public static class PlanFile
     /// <param name="context">Exercises and choir that its names must be found in; null to take names as they are.</param>
     public static FileRead<Plan> Read(string file, ReadOnlySpan<byte> bytes, PlanContext? context = null)
     {
-        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, "a plan");
+        FileRead<MapReader> opened = FormatCheck.Open(file, bytes, PlanFields.Plan);
         if (!opened.IsGood)
         {
             return new(null, opened.Problems);
@@ -23,8 +23,8 @@ public static class PlanFile
         {
             Date = reader.Date("date"),
             Title = reader.Text("title", ""),
-            Minutes = reader.Whole("minutes", PlanWords.Minutes) ?? 15,
-            Rolling = reader.Choice("advance", PlanWords.Advance) ?? true,
+            Minutes = reader.Whole("minutes") ?? 15,
+            Rolling = reader.Choice<bool>("advance") ?? true,
             Off = PlanHeadReader.Off(reader),
             Bare = bare,
             Steps = bare is not null ? [] : [.. Steps(reader, new(context, reader.Problems))],
@@ -35,9 +35,9 @@ public static class PlanFile
 
     public static string Write(Plan plan) => PlanWriter.Write(plan);
 
-    private static IEnumerable<PlanStep> Steps(MapReader reader, PlanStepReader steps) =>
-        reader.Items("steps", PlanWords.Steps)
-            .Select(node => MapReader.Over(node, "a step", reader.Problems))
-            .OfType<MapReader>()
-            .Select(steps.Read);
+    private static IEnumerable<PlanStep> Steps(MapReader reader, PlanStepReader steps)
+    {
+        reader.Require("steps");
+        return reader.Maps("steps").Select(steps.Read);
+    }
 }

@@ -10,15 +10,12 @@ internal static class PlanHeadReader
     {
         Dictionary<string, int> lines = [];
         List<RuleOff> off = [];
-        foreach (YamlNode node in plan.OptionalItems("off", PlanWords.Off))
+        foreach (MapReader fields in plan.Maps("off"))
         {
-            if (MapReader.Over(node, "a rule that is off", plan.Problems) is { } fields)
-            {
-                off.Add(new(fields.Id("rule"), fields.Text("because")));
-                CheckRule(fields, off[^1].Rule);
-                UniqueCheck.Add(lines, fields, "rule", off[^1].Rule);
-                fields.Finish();
-            }
+            off.Add(new(fields.Id("rule"), fields.Text("because")));
+            CheckRule(fields, off[^1].Rule);
+            UniqueCheck.Add(lines, fields, "rule", off[^1].Rule);
+            fields.Finish();
         }
 
         return off;
@@ -26,14 +23,14 @@ internal static class PlanHeadReader
 
     internal static BareRehearsal? Bare(MapReader plan)
     {
-        if (plan.Optional("bare") is not { } node || MapReader.Over(node, "'bare'", plan.Problems) is not { } fields)
+        if (plan.Map("bare") is not { } fields)
         {
             return null;
         }
 
         BareRehearsal bare = new(fields.YesNo("told") ?? false, fields.Text("because"));
         fields.Finish();
-        if (plan.Optional("steps") is { } steps)
+        if (plan.Find("steps") is { } steps)
         {
             plan.Problems.Add(steps, StorageTexts.BareWithSteps);
         }
@@ -46,7 +43,7 @@ internal static class PlanHeadReader
         if (rule.Length > 0 && !PlanCheck.RuleNames.Contains(rule))
         {
             IReadOnlyList<string> near = Nearest.To(rule, PlanCheck.RuleNames);
-            fields.Problems.Add(fields.Optional("rule")!, StorageTexts.UnknownRule(rule, near.Count > 0 ? near : PlanCheck.RuleNames));
+            fields.Problems.Add(fields.Find("rule")!, StorageTexts.UnknownRule(rule, near.Count > 0 ? near : PlanCheck.RuleNames));
         }
     }
 }

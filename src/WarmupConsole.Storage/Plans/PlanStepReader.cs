@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -11,24 +12,39 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
 {
     internal PlanStep Read(MapReader step)
     {
+        (Tempo? tempo, Tempo? lastTempo) = Tempos(step);
         PlanStep read = new()
         {
             ExerciseId = step.Id("exercise"),
-            TalkSeconds = step.Whole("talk", PlanWords.Talk),
-            Tempo = TempoField.Optional(step, "tempo"),
-            Rounds = step.Whole("rounds", PlanWords.Rounds),
-            BreathBeats = step.Whole("breath", PlanWords.Breath) ?? 2,
+            TalkSeconds = step.Whole("talk"),
+            Tempo = tempo,
+            LastTempo = lastTempo,
+            Rounds = step.Whole("rounds"),
+            BreathBeats = step.Whole("breath") ?? 2,
             Keys = Keys(step),
-            Because = step.Texts("because", PlanWords.Because),
+            Because = step.Texts("because"),
         };
         CheckExercise(step, read);
         step.Finish();
         return read;
     }
 
+    /// <summary>One tempo, or one of the first key and one of the last.</summary>
+    private static (Tempo? First, Tempo? Last) Tempos(MapReader step)
+    {
+        if (step.Find("tempo") is not YamlMap || step.Map("tempo") is not { } tempos)
+        {
+            return (TempoField.Read(step, "tempo"), null);
+        }
+
+        (Tempo? First, Tempo? Last) read = (TempoField.Read(tempos, "from"), TempoField.Read(tempos, "to"));
+        tempos.Finish();
+        return read;
+    }
+
     private LadderSpec Keys(MapReader step)
     {
-        if (step.Optional("keys") is not { } node || MapReader.Over(node, "'keys'", problems) is not { } keys)
+        if (step.Map("keys") is not { } keys)
         {
             return new();
         }
@@ -36,13 +52,13 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
         LadderSpec spec = new()
         {
             Start = Start(keys),
-            Shape = keys.Choice("shape", PlanWords.Shapes) ?? LadderShape.UpAndBack,
+            Shape = keys.Choice<LadderShape>("shape") ?? LadderShape.UpAndBack,
             Limit = Limit(keys),
-            ReachPercent = keys.Whole("reach", PlanWords.Reach) ?? 0,
-            ToleranceSemitones = keys.Whole("tolerance", PlanWords.Tolerance) ?? 2,
-            StepSemitones = keys.Whole("by", PlanWords.By) ?? 1,
+            ReachPercent = keys.Whole("reach") ?? 0,
+            ToleranceSemitones = keys.Whole("tolerance") ?? 2,
+            StepSemitones = keys.Whole("by") ?? 1,
             TakesOctave = keys.YesNo("octave") ?? false,
-            MostKeys = keys.Whole("most", PlanWords.Most),
+            MostKeys = keys.Whole("most"),
         };
         keys.Finish();
         return spec;
@@ -50,7 +66,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
 
     private Pitch? Start(MapReader keys)
     {
-        if (keys.Optional("start") is not { } node)
+        if (keys.Find("start") is not { } node)
         {
             return null;
         }
@@ -66,7 +82,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
 
     private string Limit(MapReader keys)
     {
-        if (keys.Optional("limit") is not { } node || keys.Values.Id(node, "limit") is not { } id)
+        if (keys.Find("limit") is not { } node || keys.Values.Id(node, "limit") is not { } id)
         {
             return LadderSpec.Everyone;
         }
@@ -98,11 +114,15 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
         if (exercise is null)
         {
             IReadOnlyList<string> near = Nearest.To(read.ExerciseId, context.Exercises.Select(known => known.Id));
-            problems.Add(step.Required("exercise")!, StorageTexts.UnknownExercise(read.ExerciseId, near));
+            problems.Add(step.Find("exercise")!, StorageTexts.UnknownExercise(read.ExerciseId, near));
         }
-        else if (exercise.IsSung && step.Optional("rounds") is { } rounds)
+        else if (exercise.IsSung && step.Find("rounds") is { } rounds)
         {
             problems.Add(rounds, StorageTexts.RoundsWhenSung(exercise.Id));
+        }
+        else if (!exercise.IsSung && step.Find("tempo") is YamlMap)
+        {
+            problems.Add(step.Find("tempo")!, StorageTexts.TempoOfKeys(exercise.Id));
         }
     }
 }

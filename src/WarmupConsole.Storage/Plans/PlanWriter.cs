@@ -51,7 +51,7 @@ internal static class PlanWriter
     {
         Line(text, "  - ", "exercise", YamlLine.Quote(step.ExerciseId));
         Line(text, "    ", "talk", Number(step.TalkSeconds));
-        Line(text, "    ", "tempo", step.Tempo is { } tempo ? TempoField.Write(tempo) : null);
+        Line(text, "    ", "tempo", Tempos(step));
         Line(text, "    ", "rounds", Number(step.Rounds));
         Line(text, "    ", "breath", step.BreathBeats == 2 ? null : Number(step.BreathBeats));
         if (step.Keys != Usual)
@@ -62,6 +62,14 @@ internal static class PlanWriter
 
         Line(text, "    ", "because", step.Because.Count == 0 ? null : YamlLine.List(step.Because));
     }
+
+    private static string? Tempos(PlanStep step) => (step.Tempo, step.LastTempo) switch
+    {
+        ({ } first, { } last) => $"{{from: {TempoField.Write(first)}, to: {TempoField.Write(last)}}}",
+        (null, { } last) => $"{{to: {TempoField.Write(last)}}}",
+        ({ } same, null) => TempoField.Write(same),
+        _ => null,
+    };
 
     private static void Keys(StringBuilder text, LadderSpec keys)
     {

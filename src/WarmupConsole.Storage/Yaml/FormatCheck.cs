@@ -6,7 +6,7 @@ internal static class FormatCheck
     internal const int Newest = 1;
 
     /// <summary>The fields of a file whose form is known; in a newer form nothing else is judged.</summary>
-    internal static FileRead<MapReader> Open(string file, ReadOnlySpan<byte> bytes, string what)
+    internal static FileRead<MapReader> Open(string file, ReadOnlySpan<byte> bytes, FieldTable table)
     {
         FileRead<YamlDocument> document = YamlTree.Read(file, bytes);
         if (!document.IsGood)
@@ -14,8 +14,8 @@ internal static class FormatCheck
             return new(null, document.Problems);
         }
 
-        MapReader reader = new(document.Value.Top, what, new(document.Value.Source));
-        YamlNode? format = reader.Required("format");
+        MapReader reader = new(document.Value.Top, table, new(document.Value.Source));
+        YamlNode? format = reader.Find("format");
         bool isNewer = format is YamlText { IsPlain: true } text && int.TryParse(text.Value, out int number) && number > Newest;
         if (isNewer)
         {
@@ -25,7 +25,7 @@ internal static class FormatCheck
 
         if (format is not null)
         {
-            reader.Values.Whole(format, "format", new(Newest, Newest, ""));
+            reader.Whole("format");
         }
 
         return new(reader, []);

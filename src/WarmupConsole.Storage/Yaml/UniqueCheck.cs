@@ -9,7 +9,7 @@ internal static class UniqueCheck
     /// <param name="value">The value; an empty one has been told already.</param>
     internal static void Add(Dictionary<string, int> lines, MapReader fields, string name, string value)
     {
-        YamlPlace place = fields.Optional(name)?.Place ?? fields.Place;
+        YamlPlace place = fields.Find(name)?.Place ?? fields.Place;
         if (value.Length > 0 && !lines.TryAdd(value, place.Line))
         {
             fields.Problems.Add(place, StorageTexts.AlreadyUsed(name, value, lines[value]));

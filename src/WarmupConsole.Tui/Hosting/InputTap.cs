@@ -1,13 +1,15 @@
+using System.Collections.Concurrent;
 using System.Runtime.InteropServices;
 using Terminal.Gui.Drivers;
 
 namespace WarmupConsole.Tui.Hosting;
 
 /// <summary>
-/// The screen library's input with two differences: it waits in the system until a byte comes instead of looking every 20 ms, and
-/// what is read is seen here first, before the screen's loop turns.
+/// The screen library's input with two differences: it waits in the system until a byte comes instead of sleeping 20 ms between
+/// looks, and what is read is seen here first, before the screen's loop turns. Both need the library's loop replaced, and it
+/// is no virtual method: the interface is implemented anew.
 /// </summary>
-internal sealed class InputTap(TabWatch watch) : AnsiInput
+internal sealed class InputTap(TabWatch watch) : AnsiInput, IInput<char>
 {
     private const int StandardInput = 0;
     private const int Milliseconds = 100; // an end of the run is noticed after that
@@ -16,8 +18,37 @@ internal sealed class InputTap(TabWatch watch) : AnsiInput
 
     // Elsewhere the library reads other handles, and a wait for this one would only hold it up.
     private readonly bool _canWait = (OperatingSystem.IsLinux() || OperatingSystem.IsMacOS()) && !Console.IsInputRedirected;
+    private ConcurrentQueue<char> _keys = new();
 
-    public override bool Peek() => !(_canWait && IsHungUp()) && base.Peek();
+    void IInput<char>.Initialize(ConcurrentQueue<char> inputQueue)
+    {
+        _keys = inputQueue;
+        Initialize(inputQueue);
+    }
+
+    void IInput<char>.Run(CancellationToken runCancellationToken)
+    {
+        if (!_canWait)
+        {
+            Run(runCancellationToken);
+            return;
+        }
+
+        while (!runCancellationToken.IsCancellationRequested)
+        {
+            switch (Wait())
+            {
+                case 0:
+                    break;
+                case In:
+                    TakeAll();
+                    break;
+                default: // a terminal that is gone is always ready and never has any
+                    runCancellationToken.WaitHandle.WaitOne(Milliseconds);
+                    break;
+            }
+        }
+    }
 
     public override IEnumerable<char> Read()
     {
@@ -29,11 +60,19 @@ internal sealed class InputTap(TabWatch watch) : AnsiInput
         }
     }
 
-    /// <summary>Waits for input. A terminal that is gone is always ready and never has any: without this the library would turn without a pause.</summary>
-    private static bool IsHungUp()
+    private void TakeAll()
+    {
+        foreach (char character in Read())
+        {
+            _keys.Enqueue(character);
+        }
+    }
+
+    /// <summary>What the terminal has after at most that long: nothing, input, or no more for ever.</summary>
+    private static short Wait()
     {
         PollEntry entry = new(StandardInput, In);
-        return poll(ref entry, 1, Milliseconds) > 0 && (entry.Seen & HungUp) != 0;
+        return poll(ref entry, 1, Milliseconds) > 0 ? entry.Seen : (short)0;
     }
 
 #pragma warning disable SYSLIB1054 // Nothing is marshalled here: generated code would need this project to allow unsafe blocks.

@@ -24,6 +24,7 @@ public static class KeyTable
         Live(LiveAction.TurnRound, LineUse.WhenClosed, ",", ","),
         Live(LiveAction.Slower, LineUse.WhenClosed, "-", "-"),
         Live(LiveAction.Faster, LineUse.WhenClosed, "+", "+", "="),
+        Live(LiveAction.TapTempo, LineUse.WhenClosed, "'", "'", "#"),
         Live(LiveAction.RollOrWait, LineUse.WhenClosed, "/", "/", "*"),
         Screen(ScreenCommand.UndoMark, LineUse.WhenClosed, "Bksp", "Backspace"),
         Screen(ScreenCommand.MoveMarkBack, LineUse.WhenClosed, ";", ";"),

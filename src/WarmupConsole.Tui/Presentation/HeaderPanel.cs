@@ -28,7 +28,13 @@ internal static class HeaderPanel
     private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.StepIndex + 1, session.Warmup.Steps.Count);
 
     private static string Tempo(LiveSession session) =>
-        ScreenTexts.Of("♩={0:0.#} {1}", session.Tempo.BeatsPerMinute, session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);
+        ScreenTexts.Of("♩={0:0.#}{1} {2}", session.Tempo.BeatsPerMinute, TempoToCome(session), session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);
+
+    /// <summary>Where a tempo that changes from key to key will be at the last one, as it is now.</summary>
+    private static string TempoToCome(LiveSession session) => session.Step is { } step
+        && step.Tempos.Moved(session.Tempo, session.TempoKey, session.Rungs.Count - 1) is var last && last != session.Tempo
+        ? ScreenTexts.Of(ScreenTexts.TempoToCome, last.BeatsPerMinute)
+        : "";
 
     /// <summary>How it is sung: "legato p mf p".</summary>
     private static string Touch(Exercise exercise) =>

@@ -23,6 +23,7 @@ public static class ScreenTexts
     public const string PlannedMinutes = "minutes planned";
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
+    public const string TempoToCome = "→{0:0.#}";
     public const string Waiting = "waiting at each key";
 
     public const string Sings = "▶";
@@ -149,6 +150,7 @@ public static class ScreenTexts
         [LiveAction.TurnRound] = ("turn round", "After this key, back towards the first one."),
         [LiveAction.Faster] = ("faster", "A little faster."),
         [LiveAction.Slower] = ("slower", "A little slower."),
+        [LiveAction.TapTempo] = ("tap tempo", "Tapped four times or more in a row, it sets that tempo."),
         [LiveAction.RollOrWait] = ("roll or wait", "Switches between going on by itself and waiting at each key."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();

@@ -1,5 +1,6 @@
 using WarmupConsole.App;
 using WarmupConsole.App.Commands;
+using WarmupConsole.Midi.Listening;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
@@ -18,6 +19,7 @@ internal sealed class Desk : IDisposable
     private readonly InProcessPlayer _player;
     private readonly StringWriter _output = new();
     private readonly StringWriter _errors = new();
+    private PlayedInput? _listens;
 
     /// <param name="answers">What is typed, line by line; null when nobody is there.</param>
     internal Desk(params string[]? answers)
@@ -31,11 +33,18 @@ internal sealed class Desk : IDisposable
             Settings = new SettingsFolder(PathOf("settings")),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
-            Answers = answers is null ? null : new TakingTime(answers, () => _player.Advance(_clock.Now + TimeSpan.FromSeconds(3))),
+            Listen = _ => Listen(),
+            Wait = time => _player.Advance(_clock.Now + time),
+            Answers = answers is null ? null : new TakingTime(answers, Pass),
         };
     }
 
     internal Composition Composition { get; }
+
+    /// <summary>What is heard when a command listens; null when there is no such input.</summary>
+    internal PlayedInput? Heard { get; set; }
+
+    internal VirtualClock Clock => _clock;
 
     internal string Output => _output.ToString();
 
@@ -57,6 +66,19 @@ internal sealed class Desk : IDisposable
     {
         _player.Dispose();
         _folder.Dispose();
+    }
+
+    private InputOpening Listen()
+    {
+        _listens = Heard;
+        return Heard is null ? new(null, "Nothing is heard.") : new(Heard, "Listening to a test piano.");
+    }
+
+    private void Pass()
+    {
+        _player.Advance(_clock.Now + TimeSpan.FromSeconds(3));
+        _listens?.Play();
+        _listens = null;
     }
 
     /// <summary>A director takes three seconds for each line.</summary>

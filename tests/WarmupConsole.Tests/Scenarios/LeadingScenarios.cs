@@ -32,6 +32,23 @@ public sealed class LeadingScenarios
     }
 
     [Fact]
+    public void A_tapped_tempo_is_shown_and_logged_and_the_music_goes_on_in_it()
+    {
+        using Rehearsal room = new();
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.TapTempo);
+        foreach (int tap in Enumerable.Range(0, 3))
+        {
+            Assert.Contains("tapping", room.Screen, StringComparison.Ordinal);
+            room.Pass(TimeSpan.FromMilliseconds(750)).Do(LiveAction.TapTempo);
+        }
+
+        Assert.Contains("tapped: 80 bpm", room.Screen, StringComparison.Ordinal);
+        Assert.Contains("♩=80 ", room.Screen, StringComparison.Ordinal);
+        Assert.Equal(80_000, room.Logged.Select(record => record.Event).OfType<TimelineChanged>().Last().MilliBpm);
+        Assert.Equal(Hold.None, room.Session.Hold);
+    }
+
+    [Fact]
     public void Marking_while_it_sounds_stops_nothing_and_is_confirmed_once_saved()
     {
         using Rehearsal room = new();

@@ -16,11 +16,13 @@ internal sealed class SimulatedDirector(Random random)
 
     private MarkAnchor? _typing;
     private int _left = 20 + random.Next(40);
+    private int _taps;
+    private double _tapSeconds;
 
     internal bool HasMore => _left > 0;
 
     /// <summary>Often at once, mostly within a rung, now and then after minutes.</summary>
-    internal TimeSpan NextGap() => random.Next(20) switch
+    internal TimeSpan NextGap() => _taps > 0 ? TimeSpan.FromSeconds(_tapSeconds + (random.NextDouble() / 100)) : random.Next(20) switch
     {
         < 5 => TimeSpan.Zero,
         < 9 => TimeSpan.FromMilliseconds(random.Next(400)),
@@ -31,8 +33,15 @@ internal sealed class SimulatedDirector(Random random)
     internal LiveInput? Next(LiveSession session, Moment now)
     {
         _left--;
+        if (_taps > 0)
+        {
+            _taps--;
+            return new LiveInput.Act(LiveAction.TapTempo);
+        }
+
         return random.Next(20) switch
         {
+            0 => BeginTapping(),
             < 7 => new LiveInput.Act(LiveAction.GoOn),
             < 13 => new LiveInput.Act((LiveAction)random.Next((int)LiveAction.End)),
             < 16 => Mark(session, now),
@@ -41,6 +50,12 @@ internal sealed class SimulatedDirector(Random random)
             18 => new LiveInput.Act(LiveAction.OneMoreKey),
             _ => random.Next(12) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
         };
+    }
+
+    private LiveInput.Act BeginTapping()
+    {
+        (_taps, _tapSeconds) = (random.Next(10), random.NextDouble() * 2);
+        return new(LiveAction.TapTempo);
     }
 
     /// <summary>The first letter takes the anchor; the mark is kept then or later.</summary>

@@ -36,15 +36,23 @@ internal static class SimulatedPlans
         return new(Folder, loaded, WarmupBuilder.Build(Folder.Choir, plan, ById));
     }
 
-    private static PlanStep Step(Random random) => new()
+    private static PlanStep Step(Random random)
     {
-        ExerciseId = Folder.Exercises[random.Next(Folder.Exercises.Count)].Id,
-        TalkSeconds = random.Next(3) == 0 ? random.Next(601) : null,
-        Tempo = random.Next(3) == 0 ? Tempo.FromBeatsPerMinute(random.Next(Tempo.SlowestBeatsPerMinute, Tempo.FastestBeatsPerMinute + 1)) : null,
-        Rounds = random.Next(3) == 0 ? 1 + random.Next(20) : null,
-        BreathBeats = 1 + random.Next(8),
-        Keys = Keys(random),
-    };
+        Exercise exercise = Folder.Exercises[random.Next(Folder.Exercises.Count)];
+        return new()
+        {
+            ExerciseId = exercise.Id,
+            TalkSeconds = random.Next(3) == 0 ? random.Next(601) : null,
+            Tempo = AnyTempo(random),
+            LastTempo = exercise.IsSung ? AnyTempo(random) : null,
+            Rounds = random.Next(3) == 0 ? 1 + random.Next(20) : null,
+            BreathBeats = 1 + random.Next(8),
+            Keys = Keys(random),
+        };
+    }
+
+    private static Tempo? AnyTempo(Random random) =>
+        random.Next(3) == 0 ? Tempo.FromBeatsPerMinute(random.Next(Tempo.SlowestBeatsPerMinute, Tempo.FastestBeatsPerMinute + 1)) : null;
 
     private static LadderSpec Keys(Random random) => new()
     {

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Sessions.Planning.Rules;
@@ -20,13 +21,13 @@ internal sealed class LongRestRule : IPlanRule
         (TimeSpan Length, int Step) present = longest;
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
-            TimeSpan rung = step.Tempo.DurationOf(StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats));
+            Beats beats = StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats);
             present = step.Exercise.IsSung ? present : (TimeSpan.Zero, index);
-            foreach (Rung sung in step.Ladder.Rungs)
+            foreach ((int key, Rung sung) in step.Ladder.Rungs.Index())
             {
                 present = sung.Parts[partIndex].Sings
                     ? (TimeSpan.Zero, index)
-                    : (present.Length + rung, present.Length == TimeSpan.Zero ? index : present.Step);
+                    : (present.Length + step.Tempos.At(key).DurationOf(beats), present.Length == TimeSpan.Zero ? index : present.Step);
                 longest = present.Length > longest.Length ? present : longest;
             }
         }

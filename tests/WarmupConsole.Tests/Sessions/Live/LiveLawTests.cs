@@ -78,7 +78,7 @@ public class LiveLawTests
         Lead(director, driver =>
         {
             LiveEffect.SetTimeline[] set = [.. driver.Newest.OfType<LiveEffect.SetTimeline>()];
-            if (running is { } old && set is [var changed] && driver.NewestInput is LiveInput.Act { Action: LiveAction.Faster or LiveAction.Slower }
+            if (running is { } old && set is [var changed] && driver.NewestInput is LiveInput.Act { Action: LiveAction.Faster or LiveAction.Slower or LiveAction.TapTempo }
                 && driver.Newest is [.., LiveEffect.SetTimeline, LiveEffect.Record] && !driver.NewestEvents.OfType<LeadInStarted>().Any())
             {
                 long ticks = (changed.Timeline.BeatAt(driver.Now) - old.BeatAt(driver.Now)).Ticks;

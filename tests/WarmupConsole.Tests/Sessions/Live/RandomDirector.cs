@@ -13,6 +13,7 @@ internal sealed class RandomDirector(int seed)
         LiveFixtures.Waiting(LiveFixtures.Whole),
         LiveFixtures.Of(LiveFixtures.Step(LiveFixtures.TooWide), LiveFixtures.Step(LiveFixtures.Scale), LiveFixtures.Step(LiveFixtures.TooWide)),
         LiveFixtures.Of(),
+        LiveFixtures.Of(LiveFixtures.Step(LiveFixtures.Breath), LiveFixtures.Step(LiveFixtures.Scale) with { LastTempo = Tempo.FromBeatsPerMinute(97) }),
     ];
 
     private static readonly string[] Typed = ["a f", "altos flat in E", "b strained", "remember the windows", ""];

@@ -61,6 +61,12 @@ public sealed class PlanFileTests
     [InlineData("tempo: 60", "tempo: 320", "320", "out of range (20 to 300 bpm)")]
     [InlineData("tempo: 60", "tempo: 60.1234", "60.1234", "out of range")]
     [InlineData("tempo: 60", "tempo: quick", "quick", "'tempo' must be a number")]
+    [InlineData("breath: 2", "tempo: {from: 60}", "{from", "'tempo' needs 'to'; add it")]
+    [InlineData("breath: 2", "tempo: {from: 19, to: 84}", "19", "'from' is 19, which is out of range (20 to 300 bpm)")]
+    [InlineData("breath: 2", "tempo: {from: 60, to: 301}", "301", "'to' is 301, which is out of range (20 to 300 bpm)")]
+    [InlineData("breath: 2", "tempo: {from: 60, to: 84, fro: 1}", "fro: 1", "'tempo' has no 'fro'; did you mean 'from'?")]
+    [InlineData("breath: 2", "tempo: [60, 84]", "[60", "'tempo' must be a number from 20 to 300 bpm, and here is a list")]
+    [InlineData("tempo: 60", "tempo: {to: 84}", "{to", "a tempo that changes from key to key is for sung exercises, and 'counted-breath' is counted; write one tempo")]
     [InlineData("rounds: 3", "rounds: 21", "21", "out of range (1 to 20 rounds)")]
     [InlineData("rounds: 3", "rounds: 0", "rounds: ^0", "out of range (1 to 20 rounds)")]
     [InlineData("breath: 2", "breath: 9", "9", "out of range (1 to 8 beats)")]
@@ -82,6 +88,16 @@ public sealed class PlanFileTests
     {
         string source = Samples.Bend(Samples.Plan, right, wrong);
         Expect.OneProblem(Read(source), source, Samples.InContext(source, wrong, at), words);
+    }
+
+    [Theory]
+    [InlineData("tempo: {from: 66, to: 84.5}", 66_000, 84_500)]
+    [InlineData("tempo: {to: 72}", null, 72_000)]
+    [InlineData("tempo: 88", 88_000, null)]
+    public void A_tempo_may_change_from_the_first_key_to_the_last(string line, int? first, int? last)
+    {
+        PlanStep step = Read(Samples.Plan.Replace("breath: 2", line, StringComparison.Ordinal)).Value!.Steps[1];
+        Assert.Equal((first, last), (step.Tempo?.MilliBeatsPerMinute, step.LastTempo?.MilliBeatsPerMinute));
     }
 
     [Fact]
@@ -200,6 +216,7 @@ public sealed class PlanFileTests
         from exercise in AnyId
         from talk in Gen.Int[-1, 600]
         from tempo in Gen.Int[19_999, 300_000]
+        from last in Gen.Int[-300_000, 300_000]
         from keys in AnyKeys
         from rounds in Gen.Int[0, 20]
         from breath in Gen.Int[1, 8]
@@ -209,6 +226,7 @@ public sealed class PlanFileTests
             ExerciseId = exercise,
             TalkSeconds = talk < 0 ? null : talk,
             Tempo = tempo < 20_000 ? null : Tempo.FromMilliBeatsPerMinute(tempo),
+            LastTempo = last < 20_000 ? null : Tempo.FromMilliBeatsPerMinute(last),
             Keys = keys,
             Rounds = rounds == 0 ? null : rounds,
             BreathBeats = breath,

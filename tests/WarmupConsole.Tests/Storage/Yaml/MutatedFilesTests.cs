@@ -1,97 +1,124 @@
+using System.Collections.Concurrent;
 using System.Text;
-using WarmupConsole.Storage.Choirs;
-using WarmupConsole.Storage.Exercises;
-using WarmupConsole.Storage.Plans;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Tests.Storage.Yaml;
 
-/// <summary>Files spoilt at random, from a seed: they may be read or refused, but nothing may be thrown.</summary>
+/// <summary>
+/// Files of every kind spoilt at random, each from its seed: they may be read or refused, but nothing may be thrown, nothing may hang, and
+/// what is read must serve. WARMUP_MUTATIONS says how many, WARMUP_MUTATION spoils one alone.
+/// </summary>
 public sealed class MutatedFilesTests
 {
-    private const int FilesEach = 1_500;
+    private const int Usual = 10_000;
 
-    private static readonly string[] Pieces =
-        ["&x ", "*x", "!t ", "? ", "- ", ": ", "{", "}", "[", "]", "|", ">", "\"", "'", "\t", "#", "%", "@", "`", "---\n", "...\n", "<<: *x", "\0", "\u202E", "\r", "~", "\u00e9", "999999999999999999999", "\\u0000"];
+    /// <summary>A single file takes well under a second; this is for one that never ends.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    [Theory]
-    [InlineData(1)]
-    [InlineData(2)]
-    public void A_spoilt_plan_is_read_or_refused(int seed) =>
-        Spoil(Samples.Plan, seed, bytes => PlanFile.Read("f", bytes).Problems);
-
-    [Theory]
-    [InlineData(3)]
-    public void A_spoilt_exercise_file_is_read_or_refused(int seed) =>
-        Spoil(Samples.Exercises, seed, bytes => ExerciseFile.Read("f", bytes).Problems);
-
-    [Theory]
-    [InlineData(5)]
-    public void A_spoilt_exercise_in_parts_is_read_or_refused(int seed) =>
-        Spoil(Samples.InParts, seed, bytes => ExerciseFile.Read("f", bytes).Problems);
-
-    [Theory]
-    [InlineData(4)]
-    public void A_spoilt_choir_is_read_or_refused(int seed) =>
-        Spoil(Samples.Choir, seed, bytes => ChoirFile.Read("f", bytes).Problems);
-
-    [Theory]
-    [InlineData(5)]
-    public void Spoilt_ranges_are_read_or_refused(int seed) => Spoil(
-        "{\"format\": 1, \"from\": \"2027-01-12\", \"part\": \"alto\", \"extreme\": \"G3-D5\", \"comfortable\": \"A3-C5\"}\n",
-        seed,
-        bytes => RangesFile.Read("f", bytes).Problems);
-
-    private static void Spoil(string sample, int seed, Func<byte[], IReadOnlyList<FileProblem>> read)
+    [Fact]
+    public void A_spoilt_file_is_read_or_refused()
     {
-        Random random = new(seed);
-        int refused = 0;
-        for (int file = 0; file < FilesEach; file++)
+        if (Number("WARMUP_MUTATION") is { } alone)
         {
-            byte[] spoilt = Mutate(sample, random);
-            try
-            {
-                IReadOnlyList<FileProblem> problems = read(spoilt);
-                Assert.All(problems, problem => Assert.DoesNotContain(problem.ToString(), c => Printable.IsForbidden(c) && c != '\n'));
-                refused += problems.Count > 0 ? 1 : 0;
-            }
-            catch (Exception fault) when (fault is not Xunit.Sdk.IAssertionException)
-            {
-                Assert.Fail($"seed {seed}, file {file}: {fault}\n{Encoding.UTF8.GetString(spoilt)}");
-            }
+            Assert.Null(Fault(alone, []));
+            return;
         }
 
-        Assert.InRange(refused, FilesEach / 2, FilesEach);
+        int files = Number("WARMUP_MUTATIONS") ?? Usual;
+        Counts counts = [];
+        ConcurrentQueue<string> faults = [];
+        int next = -1;
+        Worker[] workers = [.. Enumerable.Range(0, Environment.ProcessorCount).Select(_ => new Worker(worker =>
+        {
+            while (faults.IsEmpty && Interlocked.Increment(ref next) is int seed && seed < files)
+            {
+                worker.Seed = seed;
+                if (Fault(seed, counts) is { } fault)
+                {
+                    faults.Enqueue(fault);
+                }
+            }
+        }))];
+        foreach (Worker worker in workers)
+        {
+            worker.Join(Patience);
+        }
+
+        Assert.True(faults.IsEmpty, string.Join("\n\n", faults));
+        Assert.Equal(files, counts.Values.Sum());
+        Assert.All(SpoiltFile.Kinds, kind => Assert.True(counts.GetValueOrDefault((kind.Name, true)) > 0 && counts.GetValueOrDefault((kind.Name, false)) > 0, $"{kind.Name}: never read, or never refused"));
+        Assert.True(counts.Where(count => !count.Key.IsGood).Sum(count => count.Value) > files / 2, "Too few files are spoilt.");
     }
 
-    private static byte[] Mutate(string sample, Random random)
+    [Fact]
+    public void The_same_seed_spoils_a_file_in_the_same_way() => Assert.Equal(Spoil(11).Bytes, Spoil(11).Bytes);
+
+    [Fact]
+    public void A_fault_is_told_with_its_seed_and_the_file()
     {
-        List<byte> bytes = [.. Encoding.UTF8.GetBytes(sample)];
-        for (int change = random.Next(1, 4); change > 0; change--)
+        SpoiltFile broken = new("a file that breaks", ["format: 1\n"], _ => throw new InvalidOperationException("broken"));
+        string told = Fault((broken, Encoding.UTF8.GetBytes("format: 1\n")), 12, [])!;
+        Assert.StartsWith("reproduce with WARMUP_MUTATION=12: a file that breaks: System.InvalidOperationException: broken", told, StringComparison.Ordinal);
+        Assert.EndsWith("format: 1\n", told, StringComparison.Ordinal);
+    }
+
+    private static (SpoiltFile Kind, byte[] Bytes) Spoil(int seed)
+    {
+        Random random = new(seed);
+        SpoiltFile kind = SpoiltFile.Kinds[seed % SpoiltFile.Kinds.Count];
+        return (kind, new Mutator(random).Spoil(kind.Samples[random.Next(kind.Samples.Length)]));
+    }
+
+    private static string? Fault(int seed, Counts counts) => Fault(Spoil(seed), seed, counts);
+
+    private static string? Fault((SpoiltFile Kind, byte[] Bytes) file, int seed, Counts counts)
+    {
+        try
         {
-            int at = random.Next(bytes.Count);
-            switch (random.Next(5))
-            {
-                case 0:
-                    bytes[at] ^= (byte)(1 << random.Next(8));
-                    break;
-                case 1:
-                    bytes.RemoveRange(at, Math.Min(random.Next(1, 20), bytes.Count - at));
-                    break;
-                case 2:
-                    bytes.InsertRange(at, Encoding.UTF8.GetBytes(Pieces[random.Next(Pieces.Length)]));
-                    break;
-                case 3:
-                    int length = Math.Min(random.Next(1, 80), bytes.Count - at);
-                    bytes.InsertRange(random.Next(bytes.Count), bytes.GetRange(at, length));
-                    break;
-                default:
-                    bytes.RemoveRange(at, bytes.Count - at);
-                    bytes.Add((byte)'\n');
-                    break;
-            }
+            IReadOnlyList<FileProblem> problems = file.Kind.Use(file.Bytes);
+            Assert.All(problems, problem => Assert.DoesNotContain(problem.ToString(), c => Printable.IsForbidden(c) && c != '\n'));
+            counts.AddOrUpdate((file.Kind.Name, problems.Count == 0), 1, (_, count) => count + 1);
+            return null;
+        }
+#pragma warning disable CA1031 // Whatever is thrown is what is looked for.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            return $"reproduce with WARMUP_MUTATION={seed}: {file.Kind.Name}: {fault}\n{Encoding.UTF8.GetString(file.Bytes)}";
+        }
+    }
+
+    private static int? Number(string variable) => int.TryParse(Environment.GetEnvironmentVariable(variable), out int number) ? number : null;
+
+    /// <summary>How many files of a kind were good, and how many were refused.</summary>
+    private sealed class Counts : ConcurrentDictionary<(string Kind, bool IsGood), int>;
+
+    /// <summary>A thread that says which file it is at, so that one which never ends is told.</summary>
+    private sealed class Worker
+    {
+        private readonly Thread _thread;
+        private volatile int _seed;
+
+        internal Worker(Action<Worker> work)
+        {
+            _thread = new(() => work(this)) { IsBackground = true };
+            _thread.Start();
         }
 
-        return [.. bytes];
+        internal int Seed
+        {
+            get => _seed;
+            set => _seed = value;
+        }
+
+        internal void Join(TimeSpan patience)
+        {
+            int before = -1;
+            while (!_thread.Join(patience))
+            {
+                Assert.True(Seed != before, $"reproduce with WARMUP_MUTATION={Seed}: it does not end");
+                before = Seed;
+            }
+        }
     }
 }
