@@ -9,4 +9,5 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(KeysReport))]
 [JsonSerializable(typeof(NeedsReport))]
 [JsonSerializable(typeof(ReviewReport))]
+[JsonSerializable(typeof(SeasonReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

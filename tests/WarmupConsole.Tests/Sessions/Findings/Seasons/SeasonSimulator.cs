@@ -83,7 +83,7 @@ internal sealed class SeasonSimulator
 
         Mark();
         DateTimeOffset start = new DateTimeOffset(2027, 1, 12, 19, 30, 0, TimeSpan.Zero).AddDays(7 * evening);
-        RunStarted first = new("0.1.0", "The Net Loft Singers", "", "", "", SeasonPatterns.Yaml);
+        RunStarted first = new("0.1.0", "The Net Loft Singers", "", SeasonChoir.Yaml, "", SeasonPatterns.Yaml);
         return
         [
             .. events.OrderBy(happened => happened.At).Prepend((At: 0, Event: first)).Append((At: now + 60, Event: new RunEnded("finished")))
