@@ -20,10 +20,11 @@ public sealed class ReviewCommandTests : IDisposable
     [Fact]
     public void The_review_tells_the_hidden_weakness_with_its_evidence()
     {
-        Assert.Equal(ExitCodes.Ok, _run.Type("review"));
+        string id = Id();
         Weakness hidden = Season.Hidden[0];
-        Assert.Contains($"  [{Id()}]", _run.Output, StringComparison.Ordinal);
-        Assert.StartsWith($"{hidden.Part}-{hidden.Kind}-", Id(), StringComparison.Ordinal);
+        Assert.StartsWith($"{hidden.Part}-{hidden.Kind}-", id, StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.Ok, _run.Type("review"));
+        Assert.Contains($"  [{id}]", _run.Output, StringComparison.Ordinal);
         Assert.Contains("What 6 sessions show, 12 January 2027 to 16 February 2027", _run.Output, StringComparison.Ordinal);
         Assert.Matches(@"Evidence: \d+ marks, such as ""\w+ \w+"" \(2027-", _run.Output);
         Assert.EndsWith("Left out\n   Nothing was left out.\n", _run.Output, StringComparison.Ordinal);
@@ -73,8 +74,9 @@ public sealed class ReviewCommandTests : IDisposable
     [Fact]
     public void Only_what_was_found_can_be_dismissed_and_only_with_a_reason()
     {
+        string id = Id();
         Assert.Equal(ExitCodes.BadInput, _run.Type("review", "dismiss", "alto-flat-c9", "--why", "no"));
-        Assert.Contains($"There is no finding 'alto-flat-c9' now. There are: {Id()}", AppTexts.NoSuchFinding("alto-flat-c9", [Id()]), StringComparison.Ordinal);
+        Assert.Contains($"There is no finding 'alto-flat-c9' now. There are: {id}", _run.Errors, StringComparison.Ordinal);
         Assert.Equal(ExitCodes.BadInput, _run.Type("review", "dismiss", Id()));
         Assert.False(File.Exists(_run.Folder.PathOf("decisions.jsonl")));
     }
@@ -119,6 +121,36 @@ public sealed class ReviewCommandTests : IDisposable
         Assert.Contains("What 3 sessions show", _run.Output, StringComparison.Ordinal);
         Assert.Contains("3 sessions older than 2 weeks before the newest one: not weighed", _run.Output, StringComparison.Ordinal);
         Assert.Equal(ExitCodes.BadInput, _run.Type("review", "--weeks", "-1"));
+    }
+
+    [Fact]
+    public void A_range_moves_only_when_it_is_accepted()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--json"));
+        JsonElement[] proposed = [.. JsonDocument.Parse(_run.Output).RootElement.GetProperty("season").GetProperty("ranges").EnumerateArray()];
+        JsonElement advice = Assert.Single(proposed, one => one.GetProperty("part").GetString() == "soprano");
+        string comfortable = advice.GetProperty("comfortable").GetString()!;
+        Assert.Equal(ExitCodes.Ok, _run.Type("ranges", "accept", "soprano"));
+        Assert.Equal(
+            $$"""{"format": 1, "from": "2027-02-16", "part": "soprano", "extreme": "C4-G5", "comfortable": "{{comfortable}}"}""" + "\n",
+            File.ReadAllText(_run.Folder.PathOf("ranges.jsonl")));
+        Assert.Equal(ExitCodes.Ok, _run.Type("ranges"));
+        Assert.Contains("since 2027-02-16", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_evidence_or_for_a_part_that_is_not_there_no_range_moves()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("ranges", "accept", "descant"));
+        Assert.Contains("soprano, alto, tenor, bass", _run.Errors, StringComparison.Ordinal);
+        foreach (string log in _logs.Skip(2))
+        {
+            File.Delete(log);
+        }
+
+        Assert.Equal(ExitCodes.BadInput, _run.Type("ranges", "accept", "soprano"));
+        Assert.Contains(AppTexts.NoAdvice("soprano"), _run.Errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(_run.Folder.PathOf("ranges.jsonl")));
     }
 
     [Fact]

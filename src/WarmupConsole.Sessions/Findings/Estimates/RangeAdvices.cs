@@ -42,7 +42,8 @@ internal sealed class RangeAdvices
         PitchRange easy = part.Range.Comfortable;
         int limit = isTop ? easy.High.Midi : easy.Low.Midi;
         int outward = isTop ? 1 : -1;
-        PitchEvidence[] wider = Run(limit + outward, outward, evidence => part.Range.Extreme.Contains(evidence.Midi) && evidence.Rate.High <= SeldomAtMost);
+        bool isEasy = Of(limit).Rate.Low < OftenAtLeast;
+        PitchEvidence[] wider = !isEasy ? [] : Run(limit + outward, outward, evidence => part.Range.Extreme.Contains(evidence.Midi) && evidence.Rate.High <= SeldomAtMost);
         if (wider.Length > 0)
         {
             return Advice(isTop, wider[^1].Midi, wider);
