@@ -32,6 +32,8 @@ internal sealed class SeasonSimulator
     private readonly Random random;
     private readonly (double NamesKey, double NamesPitch, double MovesBack) habit;
 
+    private readonly HashSet<(string Part, int Midi)> asked = [];
+
     // Of one evening.
     private List<(double At, SessionEvent Event)> events = [];
     private List<(double Start, int Step, int Rung, int Tonic)> sung = [];
@@ -49,8 +51,11 @@ internal sealed class SeasonSimulator
     {
         SeasonSimulator simulator = new(spec);
         Weakness[] hidden = simulator.Hide();
-        return new([.. Enumerable.Range(0, spec.Sessions).Select(evening => simulator.Evening(evening, hidden))], hidden);
+        return new([.. Enumerable.Range(0, spec.Sessions).Select(evening => simulator.Evening(evening, hidden))], [.. hidden.Where(simulator.Was)]);
     }
+
+    /// <summary>Nothing can be hidden where nothing was sung.</summary>
+    private bool Was(Weakness weak) => asked.Contains((weak.Part, weak.Midi));
 
     private Weakness[] Hide()
     {
@@ -125,6 +130,7 @@ internal sealed class SeasonSimulator
         foreach (var part in singing)
         {
             int[] notes = [.. semitones.Select(semitone => where.Tonic + semitone + part.Octave)];
+            asked.UnionWith(notes.Select(midi => (part.Id, midi)));
             foreach (Weakness weak in hidden.Where(weak => weak.Part == part.Id && notes.Contains(weak.Midi) && random.NextDouble() < spec.WeakRate))
             {
                 Hear((time.Start + (time.Note * (Array.IndexOf(notes, weak.Midi) + 1)), part.Id, weak.Kind, sung.Count - 1, weak.Midi));
