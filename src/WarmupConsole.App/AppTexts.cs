@@ -28,7 +28,8 @@ internal static class AppTexts
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
     internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
     internal const string PortFromOption = "chosen with --port";
-    internal const string ReviewAbout = "What the last warm-up showed: steps, marks, and a table of marked and sung pitches.";
+    internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked; and what the logs of the last weeks show.";
+    internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string HtmlAbout = "Write the review as one page with charts (a new file), for the browser or for paper.";
     internal const string CsvAbout = "Print every count (part, kind, pitch, vowel, loudness, length, place, minute) as comma-separated values.";
     internal const string WeeksAbout = "How many weeks back from the newest session count; 0 takes all. Default: 26.";
@@ -41,8 +42,8 @@ internal static class AppTexts
     internal const string BadWeeks = "weeks go from 0 (all) to 5000";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
-    internal const string NextAbout = "Write the next plan: it answers the last session's marks and changes some exercises for variety.";
-    internal const string DateAbout = "The day of the plan, as 2027-02-23. Default: a week after the last plan.";
+    internal const string NextAbout = "Write the next plan: it answers the last session's marks, mends what the check calls an error, and changes some exercises for variety.";
+    internal const string DateAbout = "The day of the plan, as 2027-02-23, later than the last plan. Default: the same weekday, a week after it or, when that is past, the next.";
     internal const string CheckAbout = "Check a plan: order, vowels, ranges, keys, length, variety; each remark with its place in the file. Exit code 1 when there are errors.";
     internal const string KeysAbout = "Every key of a plan: who sings, who rests, and how long it takes.";
     internal const string PlayerAbout = "The piano's own process; the console starts it.";
@@ -55,6 +56,8 @@ internal static class AppTexts
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";
     internal const string NoLogFile = "no session log";
+    internal const string NothingToResume = "No run of this plan was cut off in the last six hours: this one begins anew.";
+    internal const string ResumeOrAnew = "--resume goes on with a run, --anew begins one: choose one of them.";
     internal const string Slept = "The computer was asleep. Nothing was lost; go on leads in to the same key again.";
     internal const string NothingSounds = "nothing sounds yet";
 
@@ -69,8 +72,6 @@ internal static class AppTexts
     internal static string NoSuchOption(string word) => $"'{word}' is no option of this command. Ask it with --help what it takes.";
 
     internal static string BadDate(string text) => $"'{text}' is no date: write year-month-day, such as 2027-02-23.";
-
-    internal static string LogCannotStart(string reason) => $"The session log cannot be written: {reason}. The run goes on; marks are kept here and can be saved elsewhere when you leave.";
 
     internal static string CutOff(int step, string exercise, string key) =>
         $"This warm-up was cut off at step {step}, {exercise}{key}. Go on there? Enter goes on, n starts anew: ";
@@ -87,7 +88,25 @@ internal static class AppTexts
 
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 
-    internal static string PlanWritten(string path) => $"Written to {path}";
+    internal const string StillRunning = "A console leads this session just now. End it there first (Ctrl+E), then its marks are complete.";
+    internal const string NothingToCarryOn = "No plan here has any steps to carry on: write one with steps first.";
+    internal const string Unmet = "\nTo think about:";
+
+    internal static string LostExercise(string id) =>
+        $"The last plan uses the exercise '{id}', which is neither in the catalogue nor in exercises/: put it back there, or lead another plan first.";
+
+    internal static string TooEarly(DateOnly date, DateOnly last) =>
+        $"--date {Day(date)} is not after the last plan, which is of {Day(last)}: write a day from {Day(last.AddDays(1))} on.";
+
+    internal static string PlanThere(DateOnly? last) =>
+        $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {Day(day.AddDays(1))} on" : "")}, or move that plan away";
+
+    internal static string Proposal(DateOnly date, DateOnly? last) =>
+        $"Plan for {Day(date)}{(last is { } day ? $", carried on from {Day(day)}" : "")} (= kept, ~ changed, + new, - left out):";
+
+    internal static string PlanWritten(string path) => $"\nWritten to {path}\nLook at it: warmup check \"{path}\"";
+
+    private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     internal const string NewAbout = "Make the folder of a new choir: parts with ranges to start from, a first plan, an example of an exercise.";
     internal const string NewFolderAbout = "The folder to make; it must be empty or not there yet.";

@@ -29,19 +29,19 @@ internal static class PortsCommand
 
             return parsed.GetValue(test)
                 ? PortTrial.Play(composition, Ports.Choose(composition, parsed.GetValue(port)), output)
-                : List(composition, parsed.GetValue(port), output);
+                : List(composition, parsed.GetValue(port), parsed.InvocationConfiguration);
         });
         return command;
     }
 
-    private static int List(Composition composition, string? asked, TextWriter output)
+    private static int List(Composition composition, string? asked, InvocationConfiguration surroundings)
     {
         string why = asked is null ? AppTexts.PortFromSettings(composition.Settings.SettingsPath) : AppTexts.PortFromOption;
         foreach (string line in PortOutlook.Lines(MidiPorts.List(), Ports.Choose(composition, asked), why))
         {
-            output.WriteLine(line);
+            surroundings.Output.WriteLine(line);
         }
 
-        return ExitCodes.Ok;
+        return Ports.Faults(composition) is [_, ..] faults ? Problems.Print(faults, surroundings.Error) : ExitCodes.Ok;
     }
 }

@@ -16,22 +16,29 @@ internal static class ReviewCommand
         Argument<string?> session = Options.Optional("session", AppTexts.SessionAbout);
         Option<string?> choir = Options.Choir();
         Option<bool> json = Options.Json();
+        Option<bool> all = new("--all") { Description = AppTexts.AllPitchesAbout };
         Command command = new("review", AppTexts.ReviewAbout);
         command.Add(session);
         command.Add(choir);
         command.Add(json);
+        command.Add(all);
         SeasonOptions season = SeasonOptions.AddTo(command);
         DismissCommands.AddTo(command, composition);
-        command.SetAction(parsed => parsed.GetValue(session) is { } file
-            ? Print(LastSession.Load(file), parsed.GetValue(json), parsed.InvocationConfiguration)
-            : PrintAll(composition, (parsed.GetValue(choir), parsed.GetValue(json)), season.Of(parsed), parsed.InvocationConfiguration));
+        command.SetAction(parsed =>
+        {
+            bool isJson = parsed.GetValue(json);
+            Func<LastSession, string> write = isJson ? ReviewReport.ToJson : last => ReviewText.Write(last.Review, last.Content.Choir, parsed.GetValue(all));
+            return parsed.GetValue(session) is { } file
+                ? Print(LastSession.Load(file), write, parsed.InvocationConfiguration)
+                : PrintAll(Content.Open(composition, null, parsed.GetValue(choir)), (write, isJson), season.Of(parsed), parsed.InvocationConfiguration);
+        });
         return command;
     }
 
     /// <summary>The last session, and what the last weeks show.</summary>
-    private static int PrintAll(Composition composition, (string? Choir, bool AsJson) what, (string? Page, bool AsCsv, int Weeks) season, InvocationConfiguration surroundings)
+    private static int PrintAll(
+        FileRead<ChoirFolder> folder, (Func<LastSession, string> Write, bool IsJson) how, (string? Page, bool AsCsv, int Weeks) season, InvocationConfiguration surroundings)
     {
-        FileRead<ChoirFolder> folder = Content.Open(composition, null, what.Choir);
         FileRead<LastSession> last = folder.IsGood ? LastSession.Newest(folder.Value) : new(null, folder.Problems);
         if (!folder.IsGood || folder.Value.SessionPaths.Count == 0)
         {
@@ -45,20 +52,14 @@ internal static class ReviewCommand
             return ExitCodes.Ok;
         }
 
-        if (what.AsJson)
-        {
-            surroundings.Output.Write(SeasonReport.Into(last.IsGood ? ReviewReport.From(last.Value.Review).ToJson() : "{}", review));
-            return last.IsGood ? Problems.PrintDamages(last.Value, surroundings.Error) : Problems.Print(last.Problems, surroundings.Error);
-        }
-
+        string words = last.IsGood ? how.Write(last.Value) : how.IsJson ? "{}" : "";
         if (season.Page is { } page)
         {
-            return WritePage(page, SeasonPage.Write(review, last.IsGood ? ReviewText.Write(last.Value.Review, last.Value.Content.Choir) : ""), surroundings);
+            return WritePage(page, SeasonPage.Write(review, how.IsJson ? "" : words), surroundings);
         }
 
-        int code = Print(last, asJson: false, surroundings);
-        surroundings.Output.Write(SeasonText.Write(review));
-        return code;
+        surroundings.Output.Write(how.IsJson ? SeasonReport.Into(words, review) : words + SeasonText.Write(review));
+        return last.IsGood ? Problems.PrintDamages(last.Value, surroundings.Error) : Problems.Print(last.Problems, surroundings.Error);
     }
 
     private static int WritePage(string path, string page, InvocationConfiguration surroundings)
@@ -72,7 +73,7 @@ internal static class ReviewCommand
         return ExitCodes.Ok;
     }
 
-    private static int Print(FileRead<LastSession> read, bool asJson, InvocationConfiguration surroundings)
+    private static int Print(FileRead<LastSession> read, Func<LastSession, string> write, InvocationConfiguration surroundings)
     {
         if (!read.IsGood)
         {
@@ -80,7 +81,7 @@ internal static class ReviewCommand
         }
 
         LastSession last = read.Value;
-        surroundings.Output.Write(asJson ? ReviewReport.From(last.Review).ToJson() + "\n" : ReviewText.Write(last.Review, last.Content.Choir));
+        surroundings.Output.Write(write(last));
         return Problems.PrintDamages(last, surroundings.Error);
     }
 }

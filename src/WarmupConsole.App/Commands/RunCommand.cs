@@ -23,6 +23,13 @@ internal static class RunCommand
             command.Add(option);
         }
 
+        command.Validators.Add(typed =>
+        {
+            if (typed.GetValue(resume) && typed.GetValue(anew))
+            {
+                typed.AddError(AppTexts.ResumeOrAnew);
+            }
+        });
         command.SetAction(parsed => new Leading(composition, parsed.InvocationConfiguration).Run(new(
             parsed.GetValue(plan),
             parsed.GetValue(choir),

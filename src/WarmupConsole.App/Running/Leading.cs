@@ -36,13 +36,24 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         IPlayer player = composition.StartPlayer(request.Files);
         LiveRun run = new(start, composition.Clock, player, port, log);
         log.Thread.Start();
+        foreach (FileProblem fault in Ports.Faults(composition))
+        {
+            run.Host.Post(new LiveInput.LogTrouble(fault.ToString()));
+        }
+
         int code;
         using (SessionLoop loop = new(run.Host, composition.Clock))
         {
             code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
-        new LogRescue(composition, surroundings).AfterRun(log);
+        code = new LogRescue(composition, surroundings).AfterRun(log) ? code : ExitCodes.BadInput;
+        if (run.TroubleAtEnd is { } trouble)
+        {
+            surroundings.Error.WriteLine(trouble);
+            code = ExitCodes.BadInput;
+        }
+
         if (request.Files.Trace is not null && player.Onsets is { } onsets)
         {
             surroundings.Output.WriteLine(AppTexts.Punctual(onsets));
@@ -62,7 +73,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         CutOffRun? cutOff = resume == false
             ? null
             : CutOffRun.Find(content.Folder, Path.GetFileName(content.Plan.Path), composition.Wall.GetLocalNow());
-        return cutOff is null ? Anew(content, null) : Resumed(content, cutOff, resume);
+        return cutOff is null ? Anew(content, resume == true ? AppTexts.NothingToResume : null) : Resumed(content, cutOff, resume);
     }
 
     /// <summary>The run that was cut off, if its log can be had and the director wants it; the log is held before the question is asked.</summary>

@@ -26,11 +26,15 @@ internal sealed class LiveRun
         player.Reported += OnReport;
         log.Thread.MarksFlushed += facts => Host.Post(new LiveInput.MarksFlushed(facts));
         log.Thread.Failed += OnLogFailed;
+        log.Thread.Recovered += () => Host.Show(status => status with { Log = log.Path ?? AppTexts.NoLogFile, LogInTrouble = false });
         player.Open(port);
         player.Silence(start.Session.Generation); // what sounded when the machine before went down sounds there still
     }
 
     internal SessionHost Host { get; }
+
+    /// <summary>What failed when everything was closed, such as a recording that could not be written: the screen is gone then.</summary>
+    internal string? TroubleAtEnd { get; private set; }
 
     /// <summary>Silence first, then the log. May be called twice, from any thread.</summary>
     internal void Close()
@@ -44,6 +48,11 @@ internal sealed class LiveRun
 
     private void OnReport(PlayerReport report)
     {
+        if (Volatile.Read(ref _isClosed) != 0 && report.Kind == PlayerReportKind.PortFailed)
+        {
+            TroubleAtEnd = report.Sentence;
+        }
+
         Host.Show(status => status with { Port = report.Sentence });
         if (report.Kind is PlayerReportKind.PortLost or PlayerReportKind.PlayerEnded)
         {

@@ -6,40 +6,46 @@ namespace WarmupConsole.App.Running;
 /// <summary>After the screen has closed: says where the log is, or offers to save it elsewhere.</summary>
 internal sealed class LogRescue(Composition composition, InvocationConfiguration surroundings)
 {
-    private const int MostTries = 5;
-
-    internal void AfterRun(RunLog log)
+    /// <summary>False when the log is on no disk and nobody is there to say where to put it.</summary>
+    internal bool AfterRun(RunLog log)
     {
         if (log.IsUnsaved)
         {
-            Rescue(log);
+            return Rescue(log);
         }
-        else if (log is { HasBegun: true, Path: { } path })
+
+        if (log is { HasBegun: true, Path: { } path })
         {
             surroundings.Output.WriteLine(AppTexts.SavedTo(path));
         }
+
+        return true;
     }
 
-    private void Rescue(RunLog log)
+    private bool Rescue(RunLog log)
     {
         string proposed = Path.Combine(Path.GetTempPath(), SessionLogFile.NameFor(composition.Wall.GetLocalNow()));
-        for (int tries = 0; tries < MostTries; tries++)
+        while (true)
         {
             surroundings.Output.Write(AppTexts.Unsaved(proposed));
-            string answer = composition.Answers?.ReadLine()?.Trim() ?? "";
+            string? answer = composition.Answers?.ReadLine()?.Trim();
             if (answer is "n" or "N")
             {
-                return;
+                return true;
             }
 
-            string path = answer.Length == 0 ? proposed : answer;
+            string path = string.IsNullOrEmpty(answer) ? proposed : answer;
             if (log.Thread.SaveElsewhere(path) is not { } reason)
             {
                 surroundings.Output.WriteLine(AppTexts.SavedTo(path));
-                return;
+                return true;
             }
 
             surroundings.Error.WriteLine(AppTexts.NotSaved(path, reason));
+            if (answer is null)
+            {
+                return false;
+            }
         }
     }
 }

@@ -1,4 +1,5 @@
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Running;
 
@@ -18,9 +19,13 @@ internal static class Ports
         };
     }
 
+    /// <summary>What is wrong with this machine's settings; with any of it the first instrument is played on, and nothing is overwritten.</summary>
+    internal static IReadOnlyList<FileProblem> Faults(Composition composition) => composition.Settings.ReadSettings().Problems;
+
     /// <summary>Keeps the choice for this machine; an empty name forgets it. Null, or why it could not be kept.</summary>
-    internal static string? Remember(Composition composition, string name) =>
-        composition.Settings.WriteSettings(new(name.Length == 0 ? null : PortNames.WithoutNumbers(name))) is { } trouble
+    internal static string? Remember(Composition composition, string name) => Faults(composition) is [_, ..] faults
+        ? string.Join(Environment.NewLine, faults)
+        : composition.Settings.WriteSettings(new(name.Length == 0 ? null : PortNames.WithoutNumbers(name))) is { } trouble
             ? AppTexts.NotSaved(composition.Settings.SettingsPath, trouble)
             : null;
 }

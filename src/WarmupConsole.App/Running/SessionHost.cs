@@ -56,7 +56,11 @@ internal sealed class SessionHost : ILiveConsole
     /// <summary>Changes what is shown beside the session.</summary>
     internal void Show(Func<ConsoleStatus, ConsoleStatus> change)
     {
-        _status = change(_status);
+        lock (_inputs) // reports come from several threads, and none may be lost
+        {
+            _status = change(_status);
+        }
+
         Changed?.Invoke();
     }
 

@@ -36,12 +36,24 @@ public sealed class RawDevices(string folder = "/dev/snd", string cards = "/proc
 
     internal static string PathIn(string name) => name[(name.LastIndexOf('(') + 1)..^1];
 
+    // A card that is pulled out while it is read has no name any more.
+    private static string? ReadName(string file)
+    {
+        try
+        {
+            return File.Exists(file) ? File.ReadAllText(file).Trim() : null;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
     // "midiC1D0" is device 0 of card 1.
     private string Describe(string path)
     {
         string card = Path.GetFileName(path)[Prefix.Length..].Split('D')[0];
         string named = Path.Combine(cards, $"card{card}", "id");
-        string name = File.Exists(named) ? File.ReadAllText(named).Trim() : $"Card {card}";
-        return $"{name} ({path})";
+        return $"{ReadName(named) ?? $"Card {card}"} ({path})";
     }
 }

@@ -3,7 +3,7 @@ using WarmupConsole.Music.Rhythm;
 
 namespace WarmupConsole.Midi.Timing;
 
-/// <summary>The machine's monotonic clock, the same for every process on it. The one place where it is read.</summary>
+/// <summary>The machine's monotonic clock, the same for every process on it. For playing; the screen library has a clock of its own from the same source.</summary>
 public sealed class SystemMonotonicClock : IMonotonicClock
 {
     private const long NanosecondsPerSecond = 1_000_000_000;

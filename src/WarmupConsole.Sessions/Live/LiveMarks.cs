@@ -8,39 +8,41 @@ internal sealed class LiveMarks(LiveTurn turn)
 {
     private LiveSession Session => turn.Session;
 
+    /// <summary>One line may hold several marks; they are taken back and moved together.</summary>
     public void Keep(string raw, MarkAnchor anchor)
     {
-        MarkContent content = MarkGrammar.Parse(raw, Session.Warmup.Choir);
-        LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
-        Record(Made(mark), [.. Session.Marks, mark]);
-        turn.Session = Session with { NextMarkId = mark.Id + 1 };
+        foreach (MarkContent content in MarkGrammar.Parse(raw, Session.Warmup.Choir))
+        {
+            LiveMark mark = new(Session.NextMarkId, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
+            Record(Made(mark), [.. Session.Marks, mark]);
+            turn.Session = Session with { NextMarkId = mark.Id + 1 };
+        }
     }
 
     public void Undo()
     {
-        if (Newest() is { } mark)
+        foreach (LiveMark mark in NewestLine())
         {
-            Record(new MarkUndone(mark.Id), [.. Session.Marks.SkipLast(1)]);
+            Record(new MarkUndone(mark.Id), [.. Session.Marks.Where(other => other.Id != mark.Id)]);
         }
     }
 
     public void MoveBack()
     {
-        if (Newest() is not { } mark)
-        {
-            return;
-        }
-
-        if (mark.Anchor.Rung == 0)
+        LiveMark[] line = NewestLine();
+        if (line is [{ Anchor.Rung: 0 }, ..])
         {
             turn.Tell(LiveTexts.FirstRung);
             return;
         }
 
-        MarkAnchor anchor = AnchorAt(Session, mark.Anchor with { Rung = mark.Anchor.Rung - 1 });
-        string echo = MarkWords.Echo(mark.Content, anchor, Session.Warmup.Choir);
-        LiveMark moved = mark with { Anchor = anchor, Echo = echo, IsFlushed = false, Fact = Session.MarkFacts + 1 };
-        Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung), [.. Session.Marks.SkipLast(1), moved]);
+        foreach (LiveMark mark in line)
+        {
+            MarkAnchor anchor = AnchorAt(Session, mark.Anchor with { Rung = mark.Anchor.Rung - 1 });
+            string echo = MarkWords.Echo(mark.Content, anchor, Session.Warmup.Choir);
+            LiveMark moved = mark with { Anchor = anchor, Echo = echo, IsFlushed = false, Fact = Session.MarkFacts + 1 };
+            Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung), [.. Session.Marks.Select(other => other.Id == mark.Id ? moved : other)]);
+        }
     }
 
     /// <summary>A mark is confirmed as it is now: by its newest fact.</summary>
@@ -64,16 +66,19 @@ internal sealed class LiveMarks(LiveTurn turn)
         turn.Record(fact);
     }
 
-    private LiveMark? Newest()
+    /// <summary>The marks of the line that was typed last; when there is none, the director is told.</summary>
+    private LiveMark[] NewestLine()
     {
         if (Session.Marks.Count == 0)
         {
             turn.Tell(LiveTexts.NoMark);
-            return null;
+            return [];
         }
 
-        return Session.Marks[^1];
+        return [.. Session.Marks.Where(mark => LineOf(mark) == LineOf(Session.Marks[^1]))];
     }
+
+    private static (Music.Rhythm.Moment At, string Raw) LineOf(LiveMark mark) => (mark.Anchor.At, mark.Content.Raw);
 
     private static MarkMade Made(LiveMark mark) => new(
         mark.Id,
@@ -86,5 +91,6 @@ internal sealed class LiveMarks(LiveTurn turn)
         mark.Content.Key is not null,
         mark.Content.Pitch?.Midi,
         mark.Content.Place,
-        mark.Anchor.At.Nanoseconds);
+        mark.Anchor.At.Nanoseconds,
+        mark.Content.Strength);
 }

@@ -52,13 +52,19 @@ internal static class LiveResume
 
     private static LiveSession WithMarks(LiveSession session, SessionFacts facts) => session with
     {
-        Marks = [.. facts.Marks.Select(mark => Mark(session, mark))],
+        Marks = [.. facts.Marks.GroupBy(mark => (mark.Raw, mark.Nanoseconds)).SelectMany(line => Marks(session, [.. line]))],
         NextMarkId = facts.NextMarkId,
     };
 
-    private static LiveMark Mark(LiveSession session, MarkFact fact)
+    /// <summary>The marks of one typed line, in the order in which the grammar finds them.</summary>
+    private static IEnumerable<LiveMark> Marks(LiveSession session, MarkFact[] line)
     {
-        MarkContent content = MarkGrammar.Parse(fact.Raw, session.Warmup.Choir);
+        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(line[0].Raw, session.Warmup.Choir);
+        return line.Select((fact, index) => Mark(session, fact, contents[Math.Min(index, contents.Count - 1)]));
+    }
+
+    private static LiveMark Mark(LiveSession session, MarkFact fact, MarkContent content)
+    {
         MarkAnchor anchor = LiveMarks.AnchorAt(session, new(fact.Step, fact.Rung, null, new(fact.Nanoseconds)));
         return new(fact.Id, content, anchor, MarkWords.Echo(content, anchor, session.Warmup.Choir), IsFlushed: true);
     }

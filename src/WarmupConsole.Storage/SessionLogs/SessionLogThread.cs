@@ -41,6 +41,9 @@ public sealed class SessionLogThread : IDisposable
     /// <summary>The log cannot be written; the sentence is for the director. Raised once for each stretch of failures.</summary>
     public event Action<string>? Failed;
 
+    /// <summary>After failures all is on disk again. Raised on the writing thread.</summary>
+    public event Action? Recovered;
+
     /// <summary>Begins to write on a thread of its own.</summary>
     public void Start() => thread.Start();
 
@@ -66,7 +69,7 @@ public sealed class SessionLogThread : IDisposable
             bool isDue = writer.FlushedSequence < urgentUpTo || time.GetElapsedTime(lastFlush) >= FlushEvery;
             if (writer.HasUnflushed)
             {
-                Tell(isDue ? Flush() : writer.Write());
+                Tell(isDue ? Flush() : writer.Write(), isDue);
             }
         }
     }
@@ -91,7 +94,7 @@ public sealed class SessionLogThread : IDisposable
 
         isEnding = true;
         wake.Set();
-        if (thread.IsAlive)
+        if (thread.IsAlive && Thread.CurrentThread != thread) // a fault on this very thread may be what closes everything
         {
             thread.Join();
         }
@@ -99,7 +102,7 @@ public sealed class SessionLogThread : IDisposable
         lock (gate)
         {
             TakePosted();
-            Tell(writer.HasUnflushed ? Flush() : null);
+            Tell(writer.HasUnflushed ? Flush() : null, true);
         }
 
         wake.Dispose();
@@ -147,14 +150,19 @@ public sealed class SessionLogThread : IDisposable
         return fault;
     }
 
-    private void Tell(string? fault)
+    /// <summary>What was written may still be lost: only a flush that succeeds ends a stretch of failures.</summary>
+    private void Tell(string? fault, bool wasFlush)
     {
         if (fault is not null && !isFailing)
         {
+            isFailing = true;
             Failed?.Invoke(LogTexts.Failed(fault));
         }
-
-        isFailing = fault is not null;
+        else if (fault is null && wasFlush && isFailing)
+        {
+            isFailing = false;
+            Recovered?.Invoke();
+        }
     }
 
     private readonly record struct Posted(SessionEvent Event, DateTimeOffset At, Moment Monotonic);

@@ -14,7 +14,6 @@ internal sealed class InputTap(TabWatch watch) : AnsiInput, IInput<char>
     private const int StandardInput = 0;
     private const int Milliseconds = 100; // an end of the run is noticed after that
     private const short In = 1;
-    private const short HungUp = 16;
 
     // Elsewhere the library reads other handles, and a wait for this one would only hold it up.
     private readonly bool _canWait = (OperatingSystem.IsLinux() || OperatingSystem.IsMacOS()) && !Console.IsInputRedirected;

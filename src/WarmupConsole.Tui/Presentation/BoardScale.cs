@@ -22,8 +22,6 @@ public readonly record struct BoardScale(int LowestMidi, int HighestMidi, int Ro
     /// <summary>True when the row shows some of the range.</summary>
     public bool Meets(int row, PitchRange range) => range.Low.Midi <= High(row) && Low(row) <= range.High.Midi;
 
-    public bool Holds(int row, int midi) => Low(row) <= midi && midi <= High(row);
-
     /// <summary>The row of a pitch, kept on the board.</summary>
     public int RowOf(int midi)
     {

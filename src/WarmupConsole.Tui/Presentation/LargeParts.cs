@@ -23,7 +23,7 @@ internal static class LargeParts
             Pane room = pane.Sub(0, index * RowsPerPart, pane.Width, RowsPerPart - 1);
             room.Write(0, 1, part.Sings ? ScreenTexts.Sings : ScreenTexts.RestsSign, ink);
             BlockLetters.Draw(room.Sub(Indent, 0, BlockLetters.Columns(Name(part), 1), BlockLetters.Rows(1)), Name(part), ink);
-            room.WriteFit(Indent, BlockLetters.Rows(1), $"{part.Part.Name}  {PartsPanel.Words(part, model.AfterShown?.Parts[index].Sings, model.Notes)}", ink);
+            room.WriteFit(Indent, BlockLetters.Rows(1), $"{part.Part.Name}  {PartsPanel.Words(part, model.AfterShown?.Parts[index], model.Notes)}", ink);
         }
     }
 

@@ -28,9 +28,6 @@ public readonly record struct Pane(Canvas Canvas, int X, int Y, int Width, int H
 
     public void WriteRight(int y, string text, Ink ink = Ink.Plain) => Write(Width - CellText.Columns(text), y, text, ink);
 
-    public void WriteCentred(int y, string text, Ink ink = Ink.Plain) =>
-        Write(Math.Max(0, (Width - CellText.Columns(text)) / 2), y, text, ink);
-
     /// <summary>Writes one line, shortened to what is left of the row.</summary>
     public void WriteFit(int x, int y, string text, Ink ink = Ink.Plain) => Write(x, y, CellText.Fit(text, Width - x), ink);
 

@@ -31,7 +31,7 @@ internal static class PartsPanel
         int names = Math.Min(10, rung.Parts.Max(part => CellText.Columns(part.Part.Name)));
         for (int row = 0; row < rung.Parts.Count; row++)
         {
-            DrawRow(pane.Sub(0, row, pane.Width, 1), rung.Parts[row], Words(rung.Parts[row], model.AfterShown?.Parts[row].Sings, model.Notes), names);
+            DrawRow(pane.Sub(0, row, pane.Width, 1), rung.Parts[row], Words(rung.Parts[row], model.AfterShown?.Parts[row], model.Notes), names);
         }
     }
 
@@ -43,10 +43,12 @@ internal static class PartsPanel
         row.WriteFit(names + 3, 0, words, ink);
     }
 
-    internal static string Words(RungPart part, bool? singsNext, NoteNaming notes) => (part.Sings, singsNext) switch
+    internal static string Words(RungPart part, RungPart? next, NoteNaming notes) => (part.Sings, next?.Sings) switch
     {
         (true, false) => ScreenTexts.RestsNext,
         (false, true) => ScreenTexts.SingsNext,
+        (true, true) when next!.Octaves < part.Octaves => ScreenTexts.LowerNext,
+        (true, true) when next!.Octaves > part.Octaves => ScreenTexts.HigherNext,
         (true, _) => part.Span.In(notes),
         (false, _) => ScreenTexts.Rests,
     };

@@ -31,6 +31,8 @@ public static class ScreenTexts
     public const string Rests = "rests";
     public const string RestsNext = "rests next";
     public const string SingsNext = "sings next";
+    public const string LowerNext = "lower next";
+    public const string HigherNext = "higher next";
 
     public const string StepTime = "step";
     public const string WholeTime = "whole";
@@ -60,6 +62,7 @@ public static class ScreenTexts
     public const string WaitsForYou = "waits: Space sings {0}";
     public const string SpaceGoesOn = "Space goes on";
     public const string SpaceGoesOnIn = "Space leads in to {0} again";
+    public const string SpaceGoesOnTo = "Space leads in to {0}";
 
     public const string NoMarks = "no marks yet: type what you hear, such as \"a f\" for altos flat";
     public const string Saved = "saved";

@@ -70,10 +70,15 @@ internal static class WordsPanel
     private static string InParts(Exercise exercise) =>
         ScreenTexts.Of(ScreenTexts.InParts, CellText.Clean(string.Join(", ", exercise.Voices.SelectMany(voice => voice.Parts).Distinct())));
 
+    /// <summary>What going on leads to: in a key to that key again, between two keys to the next one.</summary>
+    private static string Onward(ScreenModel model) => model.Session.State == LiveState.Introduce || model.Shown is not { } rung
+        ? ScreenTexts.SpaceGoesOn
+        : ScreenTexts.Of(model.IsBetweenKeys ? ScreenTexts.SpaceGoesOnTo : ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic));
+
     private static void DrawBanner(Pane pane, ScreenModel model)
     {
         string word = ScreenTexts.Holds[model.Session.Hold];
-        string onward = model.Session.Rung is { } rung ? ScreenTexts.Of(ScreenTexts.SpaceGoesOnIn, model.Notes.WriteName(rung.Tonic)) : ScreenTexts.SpaceGoesOn;
+        string onward = Onward(model);
         if (pane.Height < BannerRows)
         {
             pane.WriteFit(0, 0, $"{word}  {onward}", Ink.Alert);

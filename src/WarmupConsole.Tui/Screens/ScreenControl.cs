@@ -163,6 +163,10 @@ public sealed class ScreenControl(ILiveConsole console)
         {
             Say(ScreenTexts.LeaveAgain);
         }
+        else if (Line.IsOpen)
+        {
+            Keep(); // nothing typed is ever lost
+        }
     }
 
     private string? WhyNot(KeyRow row) => (row.Action, row.Command, console.Session.Marks.Count) switch

@@ -71,6 +71,29 @@ public class PresenterTests
     }
 
     [Fact]
+    public void A_hold_says_what_going_on_leads_to()
+    {
+        Assert.Contains("Space leads in to D♭ again", Drawn(LiveFixture.Silenced, 80, 24));
+        Assert.Contains("Space leads in to D", Drawn(LiveFixture.BreathBetween with { Hold = Hold.Silenced }, 80, 24));
+        Assert.DoesNotContain(" again\n", Drawn(LiveFixture.BreathBetween with { Hold = Hold.Silenced }, 80, 24));
+        Assert.Contains("Space goes on", Drawn(LiveFixture.Introduce with { Hold = Hold.Paused }, 80, 24));
+    }
+
+    [Fact]
+    public void A_change_of_octave_is_told_one_key_ahead()
+    {
+        LiveSession lower = LiveFixture.Rung with
+        {
+            Rungs = [.. LiveFixture.Rung.Rungs.Select((rung, index) => index <= LiveFixture.Rung.RungIndex ? rung : rung with
+            {
+                Parts = [.. rung.Parts.Select(part => part.Part.Id == "bass" ? part with { OctaveShift = -1 } : part)],
+            })],
+        };
+        Assert.Contains("Bass    lower next", Drawn(lower, 80, 24));
+        Assert.DoesNotContain("lower next", Drawn(LiveFixture.Rung, 80, 24));
+    }
+
+    [Fact]
     public void Trouble_stays_while_other_words_fade()
     {
         LiveSession spoken = LiveFixture.Rung with { Notice = new("Back to waiting.", false, LiveFixture.Now - TimeSpan.FromSeconds(60)) };

@@ -49,6 +49,18 @@ public class ScreenControlTests
     }
 
     [Fact]
+    public void Leaving_keeps_the_mark_whose_line_is_still_open()
+    {
+        Write("a tired");
+        _control.Press(Key.Q.WithCtrl);
+        Assert.Empty(_console.Posted);
+        _control.Press(Key.Q.WithCtrl);
+
+        Assert.True(_control.Leaves);
+        Assert.Equal("a tired", Assert.IsType<LiveInput.MarkKept>(Assert.Single(_console.Posted)).Raw);
+    }
+
+    [Fact]
     public void Enter_that_bounces_after_a_mark_adds_no_key()
     {
         Write("a f");

@@ -14,7 +14,7 @@ internal static class PlanDifference
         string title = draft.Exercises[step.Step.ExerciseId].Title;
         if (old is not null && isSame && old with { Because = [] } == step.Step with { Because = [] })
         {
-            return [$"= {title}"];
+            return [step.IsSettled ? $"= {title}: {step.Step.Because[0]}" : $"= {title}"];
         }
 
         string work = Work(draft.Ready(step.Step));

@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Sessions.Planning.Rules;
@@ -41,10 +42,20 @@ internal sealed class ExtremesLateRule : IPlanRule
     private static int Beyond(VoiceRange range, Pitch note) =>
         Math.Max(note.Midi - range.Comfortable.High.Midi, range.Comfortable.Low.Midi - note.Midi);
 
-    private static IEnumerable<Rung> Before(TimeSpan limit, WarmupStep step, TimeSpan stepEnd)
+    private static List<Rung> Before(TimeSpan limit, WarmupStep step, TimeSpan stepEnd)
     {
-        TimeSpan rung = step.Tempo.DurationOf(StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats));
-        IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
-        return rungs.Where((_, index) => stepEnd - (rung * (rungs.Count - index)) < limit);
+        Beats beats = StepTiming.RungBeats(step.Exercise, step.Plan.BreathBeats);
+        TimeSpan begins = stepEnd;
+        List<Rung> before = [];
+        for (int key = step.Ladder.Rungs.Count - 1; key >= 0; key--)
+        {
+            begins -= step.Tempos.At(key).DurationOf(beats);
+            if (begins < limit)
+            {
+                before.Insert(0, step.Ladder.Rungs[key]);
+            }
+        }
+
+        return before;
     }
 }

@@ -47,7 +47,7 @@ public class PianoPortTests
         _engine.Take(new(_engine.Watched!, IsThere: false));
         Frame? report = _engine.Take(new(_engine.Watched!, IsThere: true));
 
-        Assert.Equal(new Frame.PortOpened("The port recording is back. Space leads in to the same key again."), report);
+        Assert.Equal(new Frame.PortOpened("The port recording is back. Space goes on."), report);
         Assert.Equal(Greeting, Sent(_opened[1]));
         Assert.Equal(new PortWatch(PortChoice.Named("Piano"), "Piano 21:0"), _engine.Watched);
     }

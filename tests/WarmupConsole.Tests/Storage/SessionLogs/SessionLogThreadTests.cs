@@ -80,6 +80,29 @@ public sealed class SessionLogThreadTests : IDisposable
     }
 
     [Fact]
+    public void While_only_flushing_fails_it_is_told_once_and_once_when_all_is_on_disk_again()
+    {
+        int recovered = 0;
+        log.Recovered += () => recovered++;
+        file.RefusesFlush = true;
+        for (int i = 0; i < 3; i++)
+        {
+            Post(LogSamples.Mark);
+            log.Drain();
+            Post(new HoldChanged("paused"));
+            log.Drain();
+        }
+
+        Assert.Single(failures);
+        Assert.Equal(0, recovered);
+        file.RefusesFlush = false;
+        Post(LogSamples.Mark);
+        log.Drain();
+        log.Drain();
+        Assert.Equal(1, recovered);
+    }
+
+    [Fact]
     public void What_was_only_just_posted_is_saved_elsewhere_too()
     {
         using TemporaryFolder folder = new();
