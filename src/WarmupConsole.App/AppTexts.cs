@@ -28,8 +28,18 @@ internal static class AppTexts
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
     internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
     internal const string PortFromOption = "chosen with --port";
-    internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked.";
+    internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked; and what the logs of the last weeks show.";
     internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
+    internal const string HtmlAbout = "Write the review as one page with charts (a new file), for the browser or for paper.";
+    internal const string CsvAbout = "Print every count (part, kind, pitch, vowel, loudness, length, place, minute) as comma-separated values.";
+    internal const string WeeksAbout = "How many weeks back from the newest session count; 0 takes all. Default: 26.";
+    internal const string DismissAbout = "Do not tell a finding any more; it is kept with your reason in decisions.jsonl.";
+    internal const string RestoreAbout = "Tell a dismissed finding again.";
+    internal const string FindingAbout = "The finding's id, as the review shows it in brackets.";
+    internal const string WhyAbout = "The reason, for later.";
+    internal const string AcceptAbout = "Accept what the review proposes for a part: a new line in ranges.jsonl, from today on.";
+    internal const string AcceptPartAbout = "The part's id.";
+    internal const string BadWeeks = "weeks go from 0 (all) to 5000";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
     internal const string NextAbout = "Write the next plan: it answers the last session's marks, mends what the check calls an error, and changes some exercises for variety.";
@@ -126,6 +136,22 @@ internal static class AppTexts
           warmup ranges check --choir "{folder}"
           warmup run "{plan}"
         """;
+
+    internal static string NoSuchFinding(string id, IEnumerable<string> ids) => string.Join(", ", ids) is { Length: > 0 } known
+        ? $"There is no finding '{id}' now. There are: {known}."
+        : $"There is no finding '{id}': nothing stands out at present (warmup review).";
+
+    internal static string NotDismissed(string id) => $"'{id}' is not dismissed.";
+
+    internal static string Dismissed(string id) => $"{id} is not told any more. warmup review restore {id} takes that back.";
+
+    internal static string Restored(string id) => $"{id} is told again when the logs show it.";
+
+    internal static string NoAdvice(string part) => $"The logs do not support a change of the range of {part} (warmup review); warmup ranges check --part {part} measures it.";
+
+    internal static string PageWritten(string path) => $"Written: {path}";
+
+    internal static string Accepted(string change, string day) => $"From {day} on: {change}.";
 
     internal static string Since(string day) => $"since {day}";
 

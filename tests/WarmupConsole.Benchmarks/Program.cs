@@ -12,6 +12,7 @@ try
         .. PlanningBenchmarks.All,
         .. RunningBenchmarks.All,
         .. RunningBenchmarks.LogIn(folder.FullName),
+        .. SeasonBenchmarks.In(folder.FullName),
     ];
     string wanted = args.FirstOrDefault() ?? "";
     Console.WriteLine("| work | median | 99 % | worst |");

@@ -17,6 +17,7 @@ internal static class RangesCommand
         command.Add(choir);
         command.Add(json);
         command.Add(Check(composition));
+        command.Add(Accept(composition));
         command.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
         {
             parsed.InvocationConfiguration.Output.Write(parsed.GetValue(json)
@@ -39,6 +40,18 @@ internal static class RangesCommand
         check.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
             new RangeCheck(composition, parsed.InvocationConfiguration).Run(folder, parsed.GetValue(part), Ports.Choose(composition, parsed.GetValue(port)))));
         return check;
+    }
+
+    private static Command Accept(Composition composition)
+    {
+        Argument<string> part = Options.Required("part", AppTexts.AcceptPartAbout);
+        Option<string?> choir = Options.Choir();
+        Command accept = new("accept", AppTexts.AcceptAbout);
+        accept.Add(part);
+        accept.Add(choir);
+        accept.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
+            RangeAcceptance.Run(composition, folder, parsed.GetValue(part)!, parsed.InvocationConfiguration)));
+        return accept;
     }
 
     private static int With(Composition composition, string? choir, InvocationConfiguration surroundings, Func<ChoirFolder, int> act)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Sessions.Review;
@@ -7,7 +8,7 @@ using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Commands;
 
-/// <summary><c>warmup review</c>: the last session in words and numbers.</summary>
+/// <summary><c>warmup review</c>: the last session in words and numbers, and what the last weeks show.</summary>
 internal static class ReviewCommand
 {
     internal static Command Create(Composition composition)
@@ -21,17 +22,55 @@ internal static class ReviewCommand
         command.Add(choir);
         command.Add(json);
         command.Add(all);
-        command.SetAction(parsed => Print(
-            parsed.GetValue(session) is { } file ? LastSession.Load(file) : Newest(composition, parsed.GetValue(choir)),
-            parsed.GetValue(json) ? ReviewReport.ToJson : (last => ReviewText.Write(last.Review, last.Content.Choir, parsed.GetValue(all))),
-            parsed.InvocationConfiguration));
+        SeasonOptions season = SeasonOptions.AddTo(command);
+        DismissCommands.AddTo(command, composition);
+        command.SetAction(parsed =>
+        {
+            bool isJson = parsed.GetValue(json);
+            Func<LastSession, string> write = isJson ? ReviewReport.ToJson : last => ReviewText.Write(last.Review, last.Content.Choir, parsed.GetValue(all));
+            return parsed.GetValue(session) is { } file
+                ? Print(LastSession.Load(file), write, parsed.InvocationConfiguration)
+                : PrintAll(Content.Open(composition, null, parsed.GetValue(choir)), (write, isJson), season.Of(parsed), parsed.InvocationConfiguration);
+        });
         return command;
     }
 
-    private static FileRead<LastSession> Newest(Composition composition, string? choir)
+    /// <summary>The last session, and what the last weeks show.</summary>
+    private static int PrintAll(
+        FileRead<ChoirFolder> folder, (Func<LastSession, string> Write, bool IsJson) how, (string? Page, bool AsCsv, int Weeks) season, InvocationConfiguration surroundings)
     {
-        FileRead<ChoirFolder> folder = Content.Open(composition, null, choir);
-        return folder.IsGood ? LastSession.Newest(folder.Value) : new(null, folder.Problems);
+        FileRead<LastSession> last = folder.IsGood ? LastSession.Newest(folder.Value) : new(null, folder.Problems);
+        if (!folder.IsGood || folder.Value.SessionPaths.Count == 0)
+        {
+            return Problems.Print(last.Problems, surroundings.Error);
+        }
+
+        SeasonReview review = SeasonReview.Of(folder.Value, season.Weeks);
+        if (season.AsCsv)
+        {
+            surroundings.Output.Write(RatesCsv.Write(review));
+            return ExitCodes.Ok;
+        }
+
+        string words = last.IsGood ? how.Write(last.Value) : how.IsJson ? "{}" : "";
+        if (season.Page is { } page)
+        {
+            return WritePage(page, SeasonPage.Write(review, how.IsJson ? "" : words), surroundings);
+        }
+
+        surroundings.Output.Write(how.IsJson ? SeasonReport.Into(words, review) : words + SeasonText.Write(review));
+        return last.IsGood ? Problems.PrintDamages(last.Value, surroundings.Error) : Problems.Print(last.Problems, surroundings.Error);
+    }
+
+    private static int WritePage(string path, string page, InvocationConfiguration surroundings)
+    {
+        if (NewFile.Write(path, Encoding.UTF8.GetBytes(page)) is { } reason)
+        {
+            return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
+        }
+
+        surroundings.Output.WriteLine(AppTexts.PageWritten(path));
+        return ExitCodes.Ok;
     }
 
     private static int Print(FileRead<LastSession> read, Func<LastSession, string> write, InvocationConfiguration surroundings)

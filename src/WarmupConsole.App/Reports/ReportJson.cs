@@ -10,4 +10,5 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(NeedsReport))]
 [JsonSerializable(typeof(RangesReport))]
 [JsonSerializable(typeof(ReviewReport))]
+[JsonSerializable(typeof(SeasonReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

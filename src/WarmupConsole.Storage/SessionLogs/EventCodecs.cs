@@ -38,10 +38,17 @@ internal static class EventCodecs
 
     /// <summary>The event that a line holds; null when the name is not in the table.</summary>
     /// <exception cref="JsonException">Fields are missing or of the wrong type.</exception>
-    internal static SessionEvent? Read(string name, JsonElement line)
+    internal static SessionEvent? Read(string name, ReadOnlySpan<byte> line)
     {
-        (string Name, Type Type, JsonTypeInfo Fields) row = Array.Find(Rows, row => row.Name == name);
-        return row.Fields is null ? null : (SessionEvent?)line.Deserialize(row.Fields);
+        foreach ((string known, _, JsonTypeInfo fields) in Rows)
+        {
+            if (known == name)
+            {
+                return (SessionEvent?)JsonSerializer.Deserialize(line, fields);
+            }
+        }
+
+        return null;
     }
 
     private static (string Name, Type Type, JsonTypeInfo Fields) RowOf(SessionEvent fact) =>

@@ -1,5 +1,4 @@
 using System.Buffers.Text;
-using System.Globalization;
 using System.Text.Json;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
@@ -38,31 +37,19 @@ internal static class RecordReader
     {
         try
         {
-            Utf8JsonReader reader = new(line);
-            using JsonDocument document = JsonDocument.ParseValue(ref reader);
-            return reader.BytesConsumed == line.Length ? Parse(document.RootElement) : (null, DamageKind.NotARecord);
+            return Parse(line, RecordEnvelope.Read(line));
         }
-        catch (Exception fault) when (fault is JsonException or InvalidOperationException or FormatException or KeyNotFoundException)
+        catch (Exception fault) when (fault is JsonException or InvalidOperationException or FormatException)
         {
             return (null, DamageKind.NotARecord);
         }
     }
 
-    private static (SessionRecord? Record, DamageKind Fault) Parse(JsonElement line)
+    private static (SessionRecord? Record, DamageKind Fault) Parse(ReadOnlySpan<byte> line, RecordEnvelope envelope) => envelope switch
     {
-        if (line.GetProperty("format").GetInt32() is var format && format != LogFormat.Version)
-        {
-            return (null, format > LogFormat.Version ? DamageKind.NewerFormat : DamageKind.NotARecord);
-        }
-
-        SessionEvent? fact = EventCodecs.Read(line.GetProperty("type").GetString() ?? "", line);
-        return fact is null ? (null, DamageKind.UnknownType) : (Envelope(line, fact), default);
-    }
-
-    private static SessionRecord Envelope(JsonElement line, SessionEvent fact) => new(
-        line.GetProperty("seq").GetInt64(),
-        DateTimeOffset.ParseExact(line.GetProperty("at").GetString() ?? "", LogFormat.TimePattern, CultureInfo.InvariantCulture),
-        line.GetProperty("epoch").GetInt32(),
-        new Moment(line.GetProperty("mono").GetInt64()),
-        fact);
+        { Format: > LogFormat.Version } => (null, DamageKind.NewerFormat),
+        { Format: LogFormat.Version, Type: { } type, Sequence: { } sequence, At: { } at, Epoch: { } epoch, Monotonic: { } monotonic } =>
+            EventCodecs.Read(type, line) is { } fact ? (new(sequence, at, epoch, new Moment(monotonic), fact), default) : (null, DamageKind.UnknownType),
+        _ => (null, DamageKind.NotARecord),
+    };
 }

@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using WarmupConsole.Sessions.Events;
 
 namespace WarmupConsole.Storage.SessionLogs;
@@ -8,8 +9,8 @@ internal sealed class SequenceCheck
     private readonly List<SessionRecord> records = [];
     private readonly List<LogDamage> damages = [];
 
-    /// <summary>Checksum of each record's line by its number: the same record may stand twice, another under its number may not.</summary>
-    private readonly Dictionary<long, uint> seen = [];
+    /// <summary>The checksum that each record's line ends in, by its number: the same record may stand twice, another under its number may not.</summary>
+    private readonly Dictionary<long, ulong> seen = [];
 
     private long expected = 1;
     private long damagedSince;
@@ -20,7 +21,7 @@ internal sealed class SequenceCheck
 
     internal void Add(SessionRecord record, ReadOnlySpan<byte> line, long offset)
     {
-        uint checksum = Crc32.Of(line);
+        ulong checksum = BinaryPrimitives.ReadUInt64LittleEndian(line[(line.Length - LogFormat.TailLength + LogFormat.TailStart.Length)..]);
         if (record.Sequence < expected)
         {
             Repeated(record.Sequence, checksum, offset, line.Length);
@@ -44,9 +45,9 @@ internal sealed class SequenceCheck
         damagedSince++;
     }
 
-    private void Repeated(long sequence, uint checksum, long offset, long length)
+    private void Repeated(long sequence, ulong checksum, long offset, long length)
     {
-        if (!seen.TryGetValue(sequence, out uint first) || first != checksum)
+        if (!seen.TryGetValue(sequence, out ulong first) || first != checksum)
         {
             AddDamage(offset, length, DamageKind.SequenceRepeated);
         }

@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Findings.Exposure;
 
 namespace WarmupConsole.Sessions.Findings.Estimates;
@@ -11,21 +10,18 @@ internal static class CircumstancesOf
 {
     private const double Allowance = 0.05;
     private const int LeastExposed = 6;
-    private const double ShortSeconds = 0.45;
-    private const double LongSeconds = 1.0;
 
-    internal static IReadOnlyList<Circumstance> Pitch(Exposures exposures, int pitch, IReadOnlySet<int> marked)
+    internal static IReadOnlyList<Circumstance> Pitch(Exposures exposures, int pitch, AspectOf values, IReadOnlySet<int> marked)
     {
         (int Row, ExposureRow Of, ExposedPitch Pitch)[] rows =
         [
             .. exposures.Rows.Index().Where(row => row.Item.Line.Has(pitch))
                 .Select(row => (row.Index, row.Item, row.Item.Line.Pitches.First(one => one.Midi == pitch))),
         ];
-        double longest = rows.Length == 0 ? 0 : rows.Max(row => row.Of.Rung.Minute);
         List<Circumstance> asked = [];
         foreach (Aspect aspect in (Aspect[])[Aspect.Vowel, Aspect.Loudness, Aspect.Length, Aspect.Minute])
         {
-            var valued = rows.Select(row => (row.Row, row.Of.Session, Value: Value(aspect, row.Of, row.Pitch, longest))).Where(row => row.Value.Length > 0).ToArray();
+            var valued = rows.Select(row => (row.Row, row.Of.Session, Value: values.Value(aspect, row.Of.Rung, row.Pitch))).Where(row => row.Value.Length > 0).ToArray();
             asked.AddRange(valued.Select(row => row.Value).Distinct().Order(StringComparer.Ordinal).Select(value => Ask(aspect, value, valued, marked)).OfType<Circumstance>());
         }
 
@@ -55,22 +51,4 @@ internal static class CircumstancesOf
         Circumstance[] ordered = [.. asked.OrderBy(circumstance => circumstance.Chance)];
         return [.. ordered.TakeWhile((circumstance, rank) => circumstance.Chance <= Allowance / (ordered.Length - rank))];
     }
-
-    private static string Value(Aspect aspect, ExposureRow row, ExposedPitch pitch, double longest) => aspect switch
-    {
-        Aspect.Vowel => pitch.Vowel,
-        Aspect.Loudness => pitch.Loudness < 0 ? "" : DynamicsData.Words[pitch.Loudness],
-        Aspect.Length => pitch.Beats <= 0 || row.Rung.MilliBpm <= 0 ? "" : (pitch.Beats * 60_000 / row.Rung.MilliBpm) switch
-        {
-            < ShortSeconds => "short",
-            >= LongSeconds => "long",
-            _ => "middling",
-        },
-        _ => (row.Rung.Minute / longest) switch
-        {
-            < 1.0 / 3 => "first third",
-            < 2.0 / 3 => "second third",
-            _ => "last third",
-        },
-    };
 }

@@ -6,7 +6,7 @@ using WarmupConsole.Sessions.Findings.Exposure;
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Puts a finding together from the fit in which its pitch was found.</summary>
-internal sealed class FindingOf(Exposures exposures, string kind, IReadOnlyList<PartMark> marks, IReadOnlyList<SungSession> sessions)
+internal sealed class FindingOf(Exposures exposures, AspectOf values, string kind, IReadOnlyList<PartMark> marks, IReadOnlyList<SungSession> sessions)
 {
     private const double LeastBlame = 0.05;
 
@@ -39,7 +39,7 @@ internal sealed class FindingOf(Exposures exposures, string kind, IReadOnlyList<
             Elsewhere = Rate.Of(Math.Max(0, all), exposures.Rows.Count - exposed),
             Strength = strength,
             Chance = chance,
-            Circumstances = CircumstancesOf.Pitch(exposures, pitch, Enumerable.Range(0, marks.Count).Select(fit.RowOf).ToHashSet()),
+            Circumstances = CircumstancesOf.Pitch(exposures, pitch, values, Enumerable.Range(0, marks.Count).Select(fit.RowOf).ToHashSet()),
             Trend = TrendOf.Of(shares),
             Sessions = shares,
             Evidence = [.. attribution.Where(mark => mark.Blamed >= LeastBlame).Select(mark => new Evidence(sessions[mark.Mark.Session].Name, mark.Mark.Mark.Id, mark.Mark.Mark.Raw, mark.Blamed))],

@@ -38,8 +38,16 @@ public static class StratifiedTest
         return Math.Min(1, sums.Skip(seen).Sum());
     }
 
-    private static double[] Chances(Stratum stratum) =>
-        [.. Enumerable.Range(0, Math.Min(stratum.Marked, stratum.Exposed) + 1).Select(count => Hypergeometric.PMF(stratum.Size, stratum.Exposed, stratum.Marked, count))];
+    /// <summary>From no marked exposed rung on; fewer than the unexposed ones leave over cannot be.</summary>
+    private static double[] Chances(Stratum stratum)
+    {
+        int least = Math.Max(0, stratum.Marked + stratum.Exposed - stratum.Size);
+        return
+        [
+            .. Enumerable.Range(0, Math.Min(stratum.Marked, stratum.Exposed) + 1)
+                .Select(count => count < least ? 0 : Hypergeometric.PMF(stratum.Size, stratum.Exposed, stratum.Marked, count)),
+        ];
+    }
 
     private static double[] Convolve(double[] a, double[] b)
     {

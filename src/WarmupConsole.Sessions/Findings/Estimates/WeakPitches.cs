@@ -2,7 +2,7 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>
 /// Finds the weak pitches of one part and kind, one after another: what the marks crowd on passes the test, and of all that pass, the pitch
-/// that explains the marks best is taken. Marks that it explains are out of the way when the next is looked for.
+/// with the strongest evidence is taken. Marks that it explains are out of the way when the next is looked for.
 /// </summary>
 internal sealed class WeakPitches(Exposures exposures, IReadOnlyList<PartMark> marks, double threshold)
 {
@@ -44,8 +44,14 @@ internal sealed class WeakPitches(Exposures exposures, IReadOnlyList<PartMark> m
                 .Select(test => (test.Key, test.Value, Fit(found, [test.Key]))),
         ];
         (int Pitch, double Chance, NoisyOr Fit)[] supported = [.. fits.Where(one => IsSupported(one.Fit, one.Pitch))];
-        return supported.Length == 0 ? null : supported.MaxBy(one => one.Fit.LogLikelihood) is var best ? (best.Pitch, best.Chance) : null;
+        return supported.Length == 0 ? null : supported.MaxBy(Evidence) is var best ? (best.Pitch, best.Chance) : null;
     }
+
+    /// <summary>
+    /// Two measures of the same evidence, added: how likely the pitch makes the marks over all ladders, and how little chance explains them within each. The
+    /// first is misled by a pitch that fails on one vowel only, the second knows nothing of ladders in which every key has the pitch.
+    /// </summary>
+    private static double Evidence((int Pitch, double Chance, NoisyOr Fit) one) => one.Fit.LogLikelihood - Math.Log(Math.Max(double.Epsilon, one.Chance));
 
     private static bool IsSupported(NoisyOr fit, int pitch)
     {

@@ -6,7 +6,7 @@ using WarmupConsole.Tests.Sessions.Findings.Seasons;
 namespace WarmupConsole.Tests.Sessions.Findings;
 
 /// <summary>What became of many seasons of one kind.</summary>
-/// <param name="Seasons">How many.</param>
+/// <param name="Seasons">How many; without those in which no weak pitch was ever sung.</param>
 /// <param name="TopHits">The top finding is within a semitone of a hidden weakness of that part.</param>
 /// <param name="Hidden">Weak pitches in all.</param>
 /// <param name="Found">Of them, those that a finding of their part and kind is within a semitone of.</param>
@@ -20,7 +20,7 @@ internal sealed record RecoveryFigures(int Seasons, int TopHits, int Hidden, int
     {
         ConcurrentBag<RecoveryFigures> all = [];
         Parallel.For(0, seasons, new ParallelOptions { MaxDegreeOfParallelism = 2 }, i => all.Add(One(spec(i))));
-        return all.Aggregate(new RecoveryFigures(0, 0, 0, 0, 0, 0, 0, 0), (a, b) => new(
+        return all.Where(one => spec(0).Weaknesses == 0 || one.Hidden > 0).Aggregate(new RecoveryFigures(0, 0, 0, 0, 0, 0, 0, 0), (a, b) => new(
             a.Seasons + b.Seasons, a.TopHits + b.TopHits, a.Hidden + b.Hidden, a.Found + b.Found,
             a.Exact + b.Exact, a.Covered + b.Covered, a.CoveredHeard + b.CoveredHeard, a.FalseSeasons + b.FalseSeasons));
     }

@@ -20,6 +20,17 @@ internal static class SeasonChoir
         ],
     };
 
+    /// <summary>The same choir as a file.</summary>
+    internal const string Yaml = """
+        format: 1
+        name: The Net Loft Singers
+        parts:
+          - {id: soprano, placement: 0, extreme: C4-G5, comfortable: C4-F5}
+          - {id: alto, placement: 0, extreme: G3-D5, comfortable: G3-C5}
+          - {id: tenor, placement: -1, extreme: C3-A4, comfortable: C3-F4}
+          - {id: bass, placement: -1, extreme: F2-D4, comfortable: G2-C4}
+        """;
+
     internal static IReadOnlyList<SungSession> Fold(Season season)
     {
         LineBook lines = new();

@@ -11,6 +11,7 @@ public class FalseFindingsTests
         double[] pValues = [0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0344, 0.0459, 0.3240, 0.4262, 0.5719, 0.6528, 0.7590, 1.0];
         double threshold = FalseFindings.Threshold(pValues.Reverse(), 0.05);
         Assert.Equal(4, pValues.Count(p => p <= threshold));
+        Assert.Equal(0.05 * 4 / 15, threshold, 12);
     }
 
     [Fact]

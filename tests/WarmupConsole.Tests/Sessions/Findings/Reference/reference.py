@@ -49,6 +49,8 @@ for marked, exposed in [(0, 10), (1, 10), (3, 30), (12, 36), (20, 20), (40, 1000
     print(f"jeffreys,{marked}/{exposed},{mp.nstr(low, 12)},{mp.nstr(high, 12)}")
 for name, strata in {
     "6-3-2-2": [(6, 3, 2, 2)],
+    # More marked than there are unexposed rungs: some counts cannot be.
+    "8-6-5-5 9-7-4-4": [(8, 6, 5, 5), (9, 7, 4, 4)],
     "6-3-2-2 8-4-3-2 10-2-1-1": [(6, 3, 2, 2), (8, 4, 3, 2), (10, 2, 1, 1)],
     # Mantel (1963): rabbits given penicillin at once (exposed) or later, cured (marked) or not, at five doses.
     "11-6-0-0 12-6-3-3 12-6-8-6 12-6-11-5 7-2-7-2": [(11, 6, 0, 0), (12, 6, 3, 3), (12, 6, 8, 6), (12, 6, 11, 5), (7, 2, 7, 2)],

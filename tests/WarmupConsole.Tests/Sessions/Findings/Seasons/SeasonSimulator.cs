@@ -32,6 +32,8 @@ internal sealed class SeasonSimulator
     private readonly Random random;
     private readonly (double NamesKey, double NamesPitch, double MovesBack) habit;
 
+    private readonly HashSet<(string Part, int Midi)> asked = [];
+
     // Of one evening.
     private List<(double At, SessionEvent Event)> events = [];
     private List<(double Start, int Step, int Rung, int Tonic)> sung = [];
@@ -49,8 +51,11 @@ internal sealed class SeasonSimulator
     {
         SeasonSimulator simulator = new(spec);
         Weakness[] hidden = simulator.Hide();
-        return new([.. Enumerable.Range(0, spec.Sessions).Select(evening => simulator.Evening(evening, hidden))], hidden);
+        return new([.. Enumerable.Range(0, spec.Sessions).Select(evening => simulator.Evening(evening, hidden))], [.. hidden.Where(simulator.Was)]);
     }
+
+    /// <summary>Nothing can be hidden where nothing was sung.</summary>
+    private bool Was(Weakness weak) => asked.Contains((weak.Part, weak.Midi));
 
     private Weakness[] Hide()
     {
@@ -83,7 +88,7 @@ internal sealed class SeasonSimulator
 
         Mark();
         DateTimeOffset start = new DateTimeOffset(2027, 1, 12, 19, 30, 0, TimeSpan.Zero).AddDays(7 * evening);
-        RunStarted first = new("0.1.0", "The Net Loft Singers", "", "", "", SeasonPatterns.Yaml);
+        RunStarted first = new("0.1.0", "The Net Loft Singers", "", SeasonChoir.Yaml, "", SeasonPatterns.Yaml);
         return
         [
             .. events.OrderBy(happened => happened.At).Prepend((At: 0, Event: first)).Append((At: now + 60, Event: new RunEnded("finished")))
@@ -125,6 +130,7 @@ internal sealed class SeasonSimulator
         foreach (var part in singing)
         {
             int[] notes = [.. semitones.Select(semitone => where.Tonic + semitone + part.Octave)];
+            asked.UnionWith(notes.Select(midi => (part.Id, midi)));
             foreach (Weakness weak in hidden.Where(weak => weak.Part == part.Id && notes.Contains(weak.Midi) && random.NextDouble() < spec.WeakRate))
             {
                 Hear((time.Start + (time.Note * (Array.IndexOf(notes, weak.Midi) + 1)), part.Id, weak.Kind, sung.Count - 1, weak.Midi));

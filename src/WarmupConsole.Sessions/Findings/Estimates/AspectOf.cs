@@ -1,0 +1,45 @@
+using System.Globalization;
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Findings.Exposure;
+
+namespace WarmupConsole.Sessions.Findings.Estimates;
+
+/// <summary>What a pitch in a rung is like, in every aspect; empty where it is not known.</summary>
+/// <param name="range">The part's comfortable range.</param>
+/// <param name="longest">Minutes of the longest warm-up.</param>
+internal sealed class AspectOf(PitchRange range, double longest)
+{
+    private const double ShortSeconds = 0.45;
+    private const double LongSeconds = 1.0;
+
+    internal string Value(Aspect aspect, ExposedRung rung, ExposedPitch pitch) => aspect switch
+    {
+        Aspect.Pitch => pitch.Midi.ToString(CultureInfo.InvariantCulture),
+        Aspect.Vowel => pitch.Vowel,
+        Aspect.Loudness => pitch.Loudness < 0 ? "" : DynamicsData.Words[pitch.Loudness],
+        Aspect.Length => pitch.Beats <= 0 || rung.MilliBpm <= 0 ? "" : Length(pitch.Beats * 60_000 / rung.MilliBpm),
+        Aspect.Place => Place(pitch.Midi),
+        _ => Third(rung.Minute / Math.Max(1, longest), "first third", "second third", "last third"),
+    };
+
+    private static string Length(double seconds) => seconds switch
+    {
+        < ShortSeconds => "short",
+        >= LongSeconds => "long",
+        _ => "middling",
+    };
+
+    private string Place(int midi)
+    {
+        if (!range.Contains(midi))
+        {
+            return midi < range.Low.Midi ? "below" : "above";
+        }
+
+        return Third((midi - range.Low.Midi) / (double)Math.Max(1, range.Semitones), "low", "middle", "high");
+    }
+
+    private static string Third(double position, string first, string second, string last) =>
+        position < 1.0 / 3 ? first : position < 2.0 / 3 ? second : last;
+}
