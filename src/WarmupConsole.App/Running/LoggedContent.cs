@@ -18,14 +18,28 @@ internal sealed record LoggedContent(Choir Choir, Plan? Plan, IReadOnlyDictionar
     private const string Place = "session log";
 
     /// <summary>Null when the log's choir cannot be read any more.</summary>
-    internal static LoggedContent? Read(RunStarted start)
+    internal static LoggedContent? Read(RunStarted start, IEnumerable<SessionRecord> records)
+    {
+        IEnumerable<Exercise> putIn = records.Select(record => record.Event).OfType<StepAdded>().SelectMany(added => Exercise(added.ExerciseYaml));
+        return Read(start) is { } content
+            ? content with { Exercises = content.Exercises.Values.Concat(putIn).DistinctBy(exercise => exercise.Id).ToDictionary(exercise => exercise.Id) }
+            : null;
+    }
+
+    /// <summary>The steps that were put in, in the order of their numbers, which follow those of the plan.</summary>
+    internal IEnumerable<WarmupStep> PutIn(IEnumerable<SessionRecord> records) => records.Select(record => record.Event).OfType<StepAdded>()
+        .Where(added => Exercises.ContainsKey(added.Exercise)).Select(added => WarmupBuilder.Alone(Choir, Exercises[added.Exercise]));
+
+    private static IReadOnlyList<Exercise> Exercise(string yaml) => ExerciseFile.Read(Place, Bytes(yaml)).Value ?? [];
+
+    private static LoggedContent? Read(RunStarted start)
     {
         if (ChoirFile.Read(Place, Bytes(start.ChoirYaml)).Value is not { } choir)
         {
             return null;
         }
 
-        IReadOnlyList<Exercise> exercises = start.ExercisesYaml.Length == 0 ? [] : ExerciseFile.Read(Place, Bytes(start.ExercisesYaml)).Value ?? [];
+        IReadOnlyList<Exercise> exercises = start.ExercisesYaml.Length == 0 ? [] : Exercise(start.ExercisesYaml);
         Plan? plan = start.PlanYaml.Length == 0 ? null : PlanFile.Read(Place, Bytes(start.PlanYaml), new PlanContext(exercises, choir)).Value;
         return new(choir, plan, exercises.ToDictionary(exercise => exercise.Id));
     }

@@ -16,7 +16,7 @@ internal static class LiveResume
             turn.Session = AtFacts(turn.Session, facts);
         }
 
-        turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
+        turn.Session = WithMarks(turn.Session with { ChangedOrder = facts.Order }, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
         if (facts is { HasBegun: true, MilliBpm: 0 })
         {

@@ -109,6 +109,21 @@ public sealed record LiveSession
         : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
         : Warmup.Steps[StepIndex];
 
+    /// <summary>The numbers of the steps in the order in which they are led, where exercises were put in or left out; empty as planned.</summary>
+    public IReadOnlyList<int> ChangedOrder { get; init; } = [];
+
+    /// <summary>The numbers of the steps in the order in which they are led. A step keeps its number, whatever is put in before it.</summary>
+    public IReadOnlyList<int> Order => ChangedOrder.Count > 0 ? ChangedOrder : [.. Enumerable.Range(0, Warmup.Steps.Count)];
+
+    /// <summary>The place of the present step in the order, from 0; −1 where there is none.</summary>
+    public int Place => ChangedOrder.Count > 0 ? Order.ToList().IndexOf(StepIndex) : StepIndex < Warmup.Steps.Count ? StepIndex : -1;
+
+    /// <summary>The step that comes next: in a run without a plan none, after the last one that was put in; null at the end of a plan.</summary>
+    public int? NextStepIndex => Place + 1 < Order.Count && Place >= 0 ? Order[Place + 1] : Warmup.IsOpen && Place >= 0 ? Warmup.Steps.Count : null;
+
+    /// <summary>The step before, or null.</summary>
+    public int? PreviousStepIndex => Place > 0 ? Order[Place - 1] : Place < 0 && Order.Count > 0 ? Order[^1] : null;
+
     /// <summary>The rung now sung, cued or just sung, or null.</summary>
     public Rung? Rung => RungIndex < Rungs.Count ? Rungs[RungIndex] : null;
 
