@@ -28,11 +28,12 @@ internal static class AppTexts
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
     internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
     internal const string PortFromOption = "chosen with --port";
-    internal const string ReviewAbout = "What the last warm-up showed: steps, marks, and a table of marked and sung pitches.";
+    internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked.";
+    internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
-    internal const string NextAbout = "Write the next plan: it answers the last session's marks and changes some exercises for variety.";
-    internal const string DateAbout = "The day of the plan, as 2027-02-23. Default: a week after the last plan.";
+    internal const string NextAbout = "Write the next plan: it answers the last session's marks, mends what the check calls an error, and changes some exercises for variety.";
+    internal const string DateAbout = "The day of the plan, as 2027-02-23, later than the last plan. Default: the same weekday, a week after it or, when that is past, the next.";
     internal const string CheckAbout = "Check a plan: order, vowels, ranges, keys, length, variety; each remark with its place in the file. Exit code 1 when there are errors.";
     internal const string KeysAbout = "Every key of a plan: who sings, who rests, and how long it takes.";
     internal const string PlayerAbout = "The piano's own process; the console starts it.";
@@ -77,7 +78,25 @@ internal static class AppTexts
 
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 
-    internal static string PlanWritten(string path) => $"Written to {path}";
+    internal const string StillRunning = "A console leads this session just now. End it there first (Ctrl+E), then its marks are complete.";
+    internal const string NothingToCarryOn = "No plan here has any steps to carry on: write one with steps first.";
+    internal const string Unmet = "\nTo think about:";
+
+    internal static string LostExercise(string id) =>
+        $"The last plan uses the exercise '{id}', which is neither in the catalogue nor in exercises/: put it back there, or lead another plan first.";
+
+    internal static string TooEarly(DateOnly date, DateOnly last) =>
+        $"--date {Day(date)} is not after the last plan, which is of {Day(last)}: write a day from {Day(last.AddDays(1))} on.";
+
+    internal static string PlanThere(DateOnly? last) =>
+        $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {Day(day.AddDays(1))} on" : "")}, or move that plan away";
+
+    internal static string Proposal(DateOnly date, DateOnly? last) =>
+        $"Plan for {Day(date)}{(last is { } day ? $", carried on from {Day(day)}" : "")} (= kept, ~ changed, + new, - left out):";
+
+    internal static string PlanWritten(string path) => $"\nWritten to {path}\nLook at it: warmup check \"{path}\"";
+
+    private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     internal const string NewAbout = "Make the folder of a new choir: parts with ranges to start from, a first plan, an example of an exercise.";
     internal const string NewFolderAbout = "The folder to make; it must be empty or not there yet.";

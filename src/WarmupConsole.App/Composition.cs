@@ -64,7 +64,7 @@ internal sealed record Composition
     {
         using IWaiter waiter = Waiters.ForThisMachine(SystemClock);
         Waiters.TryPrecede();
-        return PlayerProcess.Run(Console.OpenStandardInput(), Console.OpenStandardOutput(), choice => Open(choice, files, waiter), waiter);
+        return PlayerProcess.Run(Console.OpenStandardInput(), FrameOutput.Take(), choice => Open(choice, files, waiter), waiter);
     }
 
     private static PortOpening Open(PortChoice choice, PlayerFiles files, IMonotonicClock clock)

@@ -33,7 +33,7 @@ NANO = 1_000_000_000
 class Console:
     """The program in a pseudo-terminal of a size, with settings and logs of its own."""
 
-    def __init__(self, folder, columns=120, rows=36):
+    def __init__(self, folder, columns=120, rows=36, port="none", before=()):
         self.home = tempfile.mkdtemp(prefix="warmup-figures-")
         self.trace = os.path.join(self.home, "trace")
         self.size = (columns, rows)
@@ -41,7 +41,7 @@ class Console:
         self.master, slave = pty.openpty()
         fcntl.ioctl(slave, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
         environment = dict(os.environ, XDG_CONFIG_HOME=self.home, TERM="xterm-256color", COLORTERM="truecolor")
-        command = [os.path.join(folder, "warmup"), "run", PLAN, "--anew", "--port", "none", "--trace", self.trace]
+        command = [*before, os.path.join(folder, "warmup"), "run", PLAN, "--anew", "--port", port, "--trace", self.trace]
         self.started = time.monotonic_ns()
         self.process = subprocess.Popen(command, stdin=slave, stdout=slave, stderr=slave, env=environment, start_new_session=True,
                                         preexec_fn=lambda: fcntl.ioctl(0, termios.TIOCSCTTY, 0))

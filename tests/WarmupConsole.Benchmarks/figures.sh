@@ -1,6 +1,8 @@
 #!/usr/bin/env bash
 # All figures of docs/performance.md as Markdown, in about five minutes on a quiet machine:
 #   tests/WarmupConsole.Benchmarks/figures.sh [--no-publish]
+# And those that take long or load the machine (punctuality with every core busy, kill -9, lost ports): about half an hour with 600 seconds each:
+#   tests/WarmupConsole.Benchmarks/figures.sh --live SECONDS [--no-publish]
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
 export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1 MSBUILDDISABLENODEREUSE=1 DOTNET_CLI_USE_MSBUILD_SERVER=0
@@ -12,6 +14,8 @@ publish() { # FOLDER OPTIONS...
     dotnet publish src/WarmupConsole.App -c Release -o "$builds/$folder" -v q "$@" >&2
 }
 
+seconds=""
+if [ "${1:-}" = --live ]; then seconds="$2"; shift 2; fi
 if [ "${1:-}" != --no-publish ]; then
     linker=()
     command -v clang >/dev/null || linker=(-p:CppCompilerAndLinker=gcc)
@@ -24,6 +28,7 @@ fi
 
 printf '%s, .NET %s\n' "$(uname -srm)" "$(dotnet --version)"
 grep -m1 'model name' /proc/cpuinfo || true
+if [ -n "$seconds" ]; then exec python3 tests/WarmupConsole.Benchmarks/live_figures.py "$builds/native" "$seconds"; fi
 python3 tests/WarmupConsole.Benchmarks/figures.py \
     "native code=$builds/native" "ready to run, self-contained=$builds/ready-to-run" "framework-dependent=$builds/framework"
 printf '\n'

@@ -68,22 +68,26 @@ running() { ! gone "$1"; }
 
 # One name for all runs: JACK keeps the place of a server that was killed until one of the same name comes, and has eight.
 export JACK_DEFAULT_SERVER=real-receiver JACK_NO_AUDIO_RESERVATION=1
+# And so one run at a time: a second one would find the server of the first.
+exec 8>"${TMPDIR:-/tmp}/$JACK_DEFAULT_SERVER-$(id -u).lock"
+flock -w 600 8 || skip "another run has held the receiver for ten minutes"
 events="$work/events.txt"
 : >"$events"
 # On a busy machine an asynchronous server drops the events of a period that a client missed: -S waits for it. Measured with
 # three busy loops on two cores: 40 of 400 notes lost at -p 128 without -S, none at -p 1024 with it. 512 frames are 10.7 ms.
 rights=-r
 if chrt -f 1 true 2>/dev/null; then rights=-R; fi
-jackd "$rights" -m -S -t 5000 -n "$JACK_DEFAULT_SERVER" -d dummy -r 48000 -p 512 >"$work/jackd.log" 2>&1 &
+jackd "$rights" -m -S -t 5000 -n "$JACK_DEFAULT_SERVER" -d dummy -r 48000 -p 512 >"$work/jackd.log" 2>&1 8>&- &
 started+=("$!")
-until_true 10 jack_lsp || { sed 's/^/    /' "$work/jackd.log"; skip "JACK does not start here"; }
+jackd_id="$!"
+{ until_true 10 jack_lsp && running "$jackd_id"; } || { sed 's/^/    /' "$work/jackd.log"; skip "JACK does not start here"; }
 
 mkfifo "$work/commands" "$work/heard"
 while IFS= read -r line; do printf '%s %s\n' "$EPOCHREALTIME" "$line"; done <"$work/heard" >>"$events" &
 started+=("$!")
 exec 9<>"$work/commands" # an input that never ends, and no network port
 stdbuf -oL fluidsynth -q -d -o shell.prompt= -a file -o audio.file.name=/dev/null -o audio.file.type=raw -m jack -o midi.jack.id=fs \
-    -g 0.6 "$soundfont" <&9 >"$work/heard" 2>"$work/fluidsynth.log" &
+    -g 0.6 "$soundfont" <&9 >"$work/heard" 2>"$work/fluidsynth.log" 8>&- &
 started+=("$!")
 until_true 10 bash -c 'jack_lsp | grep -q ^fs:' || { sed 's/^/    /' "$work/fluidsynth.log"; skip "FluidSynth does not start here"; }
 
@@ -100,6 +104,7 @@ keys() { terminal send-keys -t console "$@"; }
 screen() { terminal capture-pane -p -t console; }
 shows_something() { [ "$(screen | tr -d '[:space:]' | wc -c)" -gt 40 ]; }
 heard_any() { grep -q 'event_post_noteon' "$events"; }
+shows_saved() { screen | grep -q 'saved'; }
 sounds_now() { ask sounds "$events"; }
 
 start_console() { # HOME: a run with settings and logs of its own; sets console and player
@@ -162,20 +167,52 @@ close_terminal
 check "warmup review understands the mark" ask mark "$work/review.json" "a f" alto flat
 check "the demo folder is as it was" test "$before" = "$(digest)"
 
+# --- the ports themselves ------------------------------------------------------------------------------------------------
+
+tests_program="tests/WarmupConsole.Tests/bin/Debug/net10.0/WarmupConsole.Tests.dll"
+contract() { WARMUP_TEST_PORT=fs dotnet "$tests_program" -class '*RtMidiPortContractTests' 2>&1 | grep -E 'Total: [1-9].*Failed: 0, Skipped: 0' | sed 's/.*Total/Total/'; }
+if [ -f "$tests_program" ]; then
+    check "RtMidi over JACK keeps the contract that all ports keep" contract
+else
+    echo "skipped: the tests are not built, so RtMidi's contract was not tried"
+fi
+
+# A synthesizer that reads raw bytes from a pipe, as one on a MIDI cable would: no library between the console and it.
+raw_bytes() {
+    mkfifo "$work/midi"
+    exec 7<>"$work/midi" # a writer that keeps it open before the console comes
+    stdbuf -oL fluidsynth -q -d -o shell.prompt= -a file -o audio.file.name=/dev/null -o audio.file.type=raw -m oss -o midi.oss.device="$work/midi" \
+        -g 0.6 "$soundfont" <&9 7>&- 8>&- >"$work/raw.txt" 2>>"$work/fluidsynth.log" &
+    started+=("$!")
+    until_true 10 test -e "/proc/$!/fd" || return 1
+    XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port "$work/midi" >/dev/null || return 1
+    local heard
+    heard="$(awk '$1 == "event_post_noteon" { print $3 }' "$work/raw.txt" | tr '\n' ' ')"
+    [ "$heard" = "60 62 64 65 67 69 71 72 60 64 67 72 " ] || { echo "heard: $heard"; return 1; }
+    echo "$heard"
+}
+check "a synthesizer that reads raw bytes hears the scale and the chord of the port test" raw_bytes
+
 # --- runs that are cut off in the middle of a note ----------------------------------------------------------------------
 
+has_mark() { grep -qs '"raw":"b f"' "$work/cut-$1"/config/warmup-console/demo/plans-demo/sessions/*.jsonl; }
 cut_off() { # SIGNAL WORDS
     start_console "$work/cut-$1" || { echo "not ok - the screen appears before $2"; failures=$((failures + 1)); return 0; }
     start_singing
     if ! until_true 60 sounds_now; then
         check "a note sounds before $2" false
     else
+        keys b Space f Enter
+        local confirmed=no
+        until_true 5 shows_saved && confirmed=yes
+        until_true 20 sounds_now || true
         local at="$EPOCHREALTIME"
         kill -s "$1" "$console"
         sleep 2
         check "$2 leaves no note sounding" ask hanging "$events"
         check "note-offs and the silence follow $2" ask silenced "$events" "$at"
         check "$2 ends the console" until_true 5 gone "$console"
+        [ "$confirmed" = no ] || check "$2 loses no mark that the screen called saved" has_mark "$1"
         [ -z "$player" ] || check "$2 ends the player too" until_true 5 gone "$player"
     fi
     close_terminal

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using WarmupConsole.App.Running;
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Storage.Folders;
@@ -14,7 +15,7 @@ namespace WarmupConsole.App.Commands;
 internal static class PlanCommand
 {
     private const string DateFormat = "yyyy-MM-dd";
-    private const int DaysBetween = 7;
+    private const int DaysInWeek = 7;
 
     internal static Command Create(Composition composition)
     {
@@ -51,47 +52,91 @@ internal static class PlanCommand
 
         ChoirFolder folder = read.Value.Folder;
         FileRead<LastSession> last = folder.SessionPaths.Count == 0 ? new(null, []) : LastSession.Newest(folder);
-        if (last.Problems.Count > 0)
-        {
-            return Problems.Print(last.Problems, surroundings.Error);
-        }
-
         FileRead<NeedsBook> needs = NeedsBook.Open(folder);
-        if (!needs.IsGood)
+        if (last.Problems.Count > 0 || !needs.IsGood)
         {
-            return Problems.Print(needs.Problems, surroundings.Error);
+            return Problems.Print([.. last.Problems, .. needs.Problems], surroundings.Error);
         }
 
-        NextPlanInput input = Input(composition, read.Value, last.Value, date) with { Needs = needs.Value.Needs };
-        return Write(NextPlan.From(input), folder.PlanPathFor(input.Date), surroundings);
+        FileRead<NextPlanInput> input = Input(composition, read.Value, last.Value, date);
+        return input.IsGood
+            ? Propose(input.Value with { Needs = needs.Value.Needs }, folder, surroundings)
+            : Problems.Print(input.Problems, surroundings.Error);
     }
 
-    private static NextPlanInput Input(Composition composition, Content content, LastSession? last, DateOnly? date)
+    private static FileRead<NextPlanInput> Input(Composition composition, Content content, LastSession? last, DateOnly? date)
     {
-        Plan plan = last?.Content.Plan ?? content.Plan.Plan;
-        return new()
+        ChoirFolder folder = content.Folder;
+        Dictionary<string, Exercise> exercises = folder.Exercises.ToDictionary(exercise => exercise.Id);
+        Plan? plan = PlanToCarryOn(content, last);
+        if (WhyNot(plan, last, date, exercises) is { } reason)
         {
-            Choir = content.Folder.Choir,
-            Last = plan,
-            Exercises = content.Folder.Exercises.ToDictionary(exercise => exercise.Id),
-            Review = last?.Review,
-            Date = date ?? (plan.Date ?? composition.Today).AddDays(DaysBetween),
-        };
-    }
-
-    private static int Write(NextPlanResult next, string path, InvocationConfiguration surroundings)
-    {
-        foreach (string line in (IEnumerable<string>)[.. next.Differences, .. next.Unmet])
-        {
-            surroundings.Output.WriteLine(line);
+            return new(null, [FileProblem.Whole(last?.Path ?? folder.Root, reason)]);
         }
 
+        return new(
+            new()
+            {
+                Choir = folder.Choir,
+                Last = plan!,
+                Earlier = EarlierPlans.Before(folder, new(plan!, "", "")).Plans,
+                Exercises = exercises,
+                Review = last?.Review,
+                Date = date ?? NextWeek(plan!.Date, composition.Today),
+            },
+            []);
+    }
+
+    /// <summary>The plan that was led last, else the newest one; a bare rehearsal and an open run have no steps to carry on.</summary>
+    private static Plan? PlanToCarryOn(Content content, LastSession? last)
+    {
+        IEnumerable<Plan?> plans = [last?.Content.Plan, content.Plan.Plan, .. EarlierPlans.Before(content.Folder, content.Plan).Plans.Reverse()];
+        return plans.FirstOrDefault(plan => plan is { Steps.Count: > 0 });
+    }
+
+    /// <summary>A sentence where no plan can be proposed, else null.</summary>
+    private static string? WhyNot(Plan? plan, LastSession? last, DateOnly? date, Dictionary<string, Exercise> exercises) => plan switch
+    {
+        _ when last is { IsRunning: true } => AppTexts.StillRunning,
+        null => AppTexts.NothingToCarryOn,
+        { Date: { } before } when date <= before => AppTexts.TooEarly(date!.Value, before),
+        _ => plan.Steps.FirstOrDefault(step => !exercises.ContainsKey(step.ExerciseId)) is { } lost ? AppTexts.LostExercise(lost.ExerciseId) : null,
+    };
+
+    /// <summary>A week after the last plan, or as many weeks as it takes to come to today.</summary>
+    private static DateOnly NextWeek(DateOnly? last, DateOnly today)
+    {
+        DateOnly next = (last ?? today).AddDays(DaysInWeek);
+        int late = Math.Max(0, today.DayNumber - next.DayNumber);
+        return next.AddDays((late + DaysInWeek - 1) / DaysInWeek * DaysInWeek);
+    }
+
+    private static int Propose(NextPlanInput input, ChoirFolder folder, InvocationConfiguration surroundings)
+    {
+        string path = folder.PlanPathFor(input.Date);
+        if (File.Exists(path))
+        {
+            return Problems.Print([FileProblem.Whole(path, AppTexts.PlanThere(input.Last.Date))], surroundings.Error);
+        }
+
+        NextPlanResult next = NextPlan.From(input);
         if (ChoirFolder.WritePlan(path, next.Plan) is { } reason)
         {
             return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
         }
 
+        surroundings.Output.WriteLine(AppTexts.Proposal(input.Date, input.Last.Date));
+        Print(next.Differences, surroundings.Output);
+        Print(next.Unmet.Count == 0 ? [] : [AppTexts.Unmet, .. next.Unmet], surroundings.Output);
         surroundings.Output.WriteLine(AppTexts.PlanWritten(path));
         return ExitCodes.Ok;
+    }
+
+    private static void Print(IEnumerable<string> lines, TextWriter output)
+    {
+        foreach (string line in lines)
+        {
+            output.WriteLine(line);
+        }
     }
 }

@@ -15,13 +15,15 @@ internal static class ReviewCommand
         Argument<string?> session = Options.Optional("session", AppTexts.SessionAbout);
         Option<string?> choir = Options.Choir();
         Option<bool> json = Options.Json();
+        Option<bool> all = new("--all") { Description = AppTexts.AllPitchesAbout };
         Command command = new("review", AppTexts.ReviewAbout);
         command.Add(session);
         command.Add(choir);
         command.Add(json);
+        command.Add(all);
         command.SetAction(parsed => Print(
             parsed.GetValue(session) is { } file ? LastSession.Load(file) : Newest(composition, parsed.GetValue(choir)),
-            parsed.GetValue(json),
+            parsed.GetValue(json) ? ReviewReport.ToJson : (last => ReviewText.Write(last.Review, last.Content.Choir, parsed.GetValue(all))),
             parsed.InvocationConfiguration));
         return command;
     }
@@ -32,7 +34,7 @@ internal static class ReviewCommand
         return folder.IsGood ? LastSession.Newest(folder.Value) : new(null, folder.Problems);
     }
 
-    private static int Print(FileRead<LastSession> read, bool asJson, InvocationConfiguration surroundings)
+    private static int Print(FileRead<LastSession> read, Func<LastSession, string> write, InvocationConfiguration surroundings)
     {
         if (!read.IsGood)
         {
@@ -40,7 +42,7 @@ internal static class ReviewCommand
         }
 
         LastSession last = read.Value;
-        surroundings.Output.Write(asJson ? ReviewReport.From(last.Review).ToJson() + "\n" : ReviewText.Write(last.Review, last.Content.Choir));
+        surroundings.Output.Write(write(last));
         return Problems.PrintDamages(last, surroundings.Error);
     }
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using WarmupConsole.App.Running;
 using WarmupConsole.Sessions.Review;
 
 namespace WarmupConsole.App.Reports;
@@ -10,24 +11,27 @@ internal sealed record ReviewReport(
     DateTimeOffset Start,
     double SpentSeconds,
     string Ending,
+    IReadOnlyList<ReviewReport.Left> NeverBegan,
     IReadOnlyList<ReviewReport.Mark> Marks,
     IReadOnlyList<ReviewReport.Count> Pitches)
 {
-    internal static ReviewReport From(SessionReview review) => new(
+    private static ReviewReport From(SessionReview review) => new(
         review.Choir,
         review.PlanName,
         review.Start,
         Math.Round(review.Spent.TotalSeconds, 1),
         review.Ending,
+        [.. review.NotBegun.Select(step => new Left(step.Step + 1, step.ExerciseId))],
         [.. review.Marks.Select(Of)],
         [.. review.Counts.Select(count => new Count(count.Part, count.Midi, count.Marked, count.Sung))]);
 
-    internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.ReviewReport);
+    internal static string ToJson(LastSession session) => JsonSerializer.Serialize(From(session.Review), ReportJson.Default.ReviewReport) + "\n";
 
     private static Mark Of(ReviewMark mark) => new(
         mark.Id,
         mark.Part.Length == 0 ? null : mark.Part,
         mark.Kind,
+        mark.Strength,
         mark.Key?.ToAscii(),
         [.. mark.Pitches.Select(pitch => pitch.Midi)],
         mark.Raw,
@@ -37,12 +41,17 @@ internal sealed record ReviewReport(
     /// <param name="Id">The same for the parts of one mark.</param>
     /// <param name="Part">Id of the part; null for everyone or a free note.</param>
     /// <param name="Kind">Id of the kind; null for a free note.</param>
+    /// <param name="Strength">How much of it, or empty.</param>
     /// <param name="Key">Tonic, such as "Eb4"; null in steps without keys.</param>
     /// <param name="Pitches">Sounding MIDI numbers it may mean.</param>
     /// <param name="Raw">What was typed.</param>
     /// <param name="Step">From 1.</param>
     /// <param name="Rung">From 1.</param>
-    internal sealed record Mark(int Id, string? Part, string? Kind, string? Key, IReadOnlyList<int> Pitches, string Raw, int Step, int Rung);
+    internal sealed record Mark(int Id, string? Part, string? Kind, string Strength, string? Key, IReadOnlyList<int> Pitches, string Raw, int Step, int Rung);
+
+    /// <param name="Step">From 1.</param>
+    /// <param name="Exercise">Its id.</param>
+    internal sealed record Left(int Step, string Exercise);
 
     internal sealed record Count(string Part, int Midi, int Marked, int Sung);
 }

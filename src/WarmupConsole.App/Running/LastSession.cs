@@ -26,8 +26,17 @@ internal sealed record LastSession(string Path, LoggedContent Content, SessionRe
         }
 
         return log.Value.Start is { } start && LoggedContent.Read(start, log.Value.Records) is { } content
-            ? new(new(file, content, SessionReview.From(log.Value.Records, content.Choir, content.Exercises), log.Value.Damages), [])
+            ? new(new(file, content, LookBack(file, log.Value, content), log.Value.Damages), [])
             : Bad(file, AppTexts.NoStart);
+    }
+
+    /// <summary>True while a console leads this session.</summary>
+    internal bool IsRunning => Review.Ending == SessionReview.Running;
+
+    private static SessionReview LookBack(string file, SessionLog log, LoggedContent content)
+    {
+        SessionReview review = SessionReview.From(log.Records, content.Choir, content.Exercises, content.Plan);
+        return review.Ending == SessionReview.CutOff && SessionLogFile.IsBeingWritten(file) ? review with { Ending = SessionReview.Running } : review;
     }
 
     private static FileRead<LastSession> Bad(string file, string message) => new(null, [FileProblem.Whole(file, message)]);

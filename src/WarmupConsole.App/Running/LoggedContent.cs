@@ -5,6 +5,7 @@ using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Choirs;
 using WarmupConsole.Storage.Exercises;
+using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Plans;
 
 namespace WarmupConsole.App.Running;
@@ -41,6 +42,7 @@ internal sealed record LoggedContent(Choir Choir, Plan? Plan, IReadOnlyDictionar
 
         IReadOnlyList<Exercise> exercises = start.ExercisesYaml.Length == 0 ? [] : Exercise(start.ExercisesYaml);
         Plan? plan = start.PlanYaml.Length == 0 ? null : PlanFile.Read(Place, Bytes(start.PlanYaml), new PlanContext(exercises, choir)).Value;
+        plan = plan is null ? null : plan with { Date = plan.Date ?? ChoirFolder.DateIn(start.PlanName) };
         return new(choir, plan, exercises.ToDictionary(exercise => exercise.Id));
     }
 

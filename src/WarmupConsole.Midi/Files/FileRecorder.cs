@@ -37,6 +37,7 @@ public sealed class FileRecorder : IMidiPort
         }
 
         _closed = true;
+        _recording.Close();
         return Write(_recording.Sent);
     }
 

@@ -8,8 +8,8 @@ public static class MidiPorts
     {
         if (!RtMidiLibrary.IsPresent)
         {
-            IReadOnlyList<string> devices = new RawDevices().Names();
-            return new(devices, devices.Count == 0 ? PortTexts.NoLibrary : null);
+            IReadOnlyList<string> devices = SystemDevices.Names();
+            return new(devices, devices.Count == 0 ? SystemDevices.None : null);
         }
 
         using QuietStandardError quiet = new();
@@ -43,7 +43,7 @@ public static class MidiPorts
     }
 
     private static PortOpening OpenOnce(PortChoice choice) => RawDevices.IsPath(choice) || !RtMidiLibrary.IsPresent
-        ? new RawDevices().Open(choice)
+        ? SystemDevices.Open(choice)
         : OpenFound(choice);
 
     // Each API in turn: the library itself does not go from one that fails to the next.

@@ -6,7 +6,6 @@ internal sealed class PortLookout
     private const int LooksBetweenAttempts = 4;
     private readonly Dictionary<int, RtMidiOut> _outputs = [];
     private readonly JackServer _jack = new();
-    private readonly RawDevices _devices = new();
     private int _looks;
 
     internal IReadOnlyList<string> Names(PortWatch watch)
@@ -17,7 +16,7 @@ internal sealed class PortLookout
         }
 
         bool attempts = _looks++ % LooksBetweenAttempts == 0;
-        return RtMidiLibrary.IsPresent ? [.. RtMidiOut.Apis().SelectMany(api => Names(api, attempts))] : _devices.Names();
+        return RtMidiLibrary.IsPresent ? [.. RtMidiOut.Apis().SelectMany(api => Names(api, attempts))] : SystemDevices.Names();
     }
 
     private List<string> Names(int api, bool attempts)

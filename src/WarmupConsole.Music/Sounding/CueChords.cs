@@ -8,14 +8,17 @@ namespace WarmupConsole.Music.Sounding;
 
 /// <summary>
 /// What the piano plays before a rung (common practice): the tonic chord, or the dominant seventh of the next key and its tonic.
-/// Both hands, in the middle of the piano; the note the singers start on lies on top of the tonic chord and is a little louder.
+/// Both hands, in the middle of the piano; the note the singers start on lies on top of the tonic chord and is a little louder. It is as
+/// loud as the exercise begins, so that nobody answers a loud chord with a soft line.
 /// </summary>
 public static class CueChords
 {
     private const int BassFloor = 36;
     private const int TopFloor = 62;
-    private const int ChordVelocity = 58;
-    private const int TopVelocity = 70;
+
+    /// <summary>The top stands out by so much above the loudness of the exercise, the chord lies under it by so much; in velocity.</summary>
+    private const int TopAccent = 2;
+    private const int ChordSoftening = 10;
 
     private static readonly int[] TonicDegrees = [1, 3, 5];
 
@@ -44,7 +47,7 @@ public static class CueChords
         IEnumerable<int> tones = TonicDegrees
             .Select(number => tonic + ModeData.Semitones(rung.Mode, number))
             .Select(tone => Keyboard.AtOrBelow(tone, top));
-        return Notes(tonic, [.. tones, top], start, length);
+        return Notes(tonic, [.. tones, top], new(start, length, Loudness(exercise)));
     }
 
     /// <summary>Close under the top of the tonic chord that follows, so that the hands hardly move.</summary>
@@ -52,7 +55,7 @@ public static class CueChords
     {
         IReadOnlyList<Pitch> chord = Key.Of(to.Tonic, to.Mode).DominantSeventh(to.Tonic.Octave);
         int ceiling = Top(to, exercise) + 2;
-        return Notes(chord[0].Midi, [.. chord.Skip(1).Select(tone => Keyboard.AtOrBelow(tone.Midi, ceiling))], Beats.Zero, length);
+        return Notes(chord[0].Midi, [.. chord.Skip(1).Select(tone => Keyboard.AtOrBelow(tone.Midi, ceiling))], new(Beats.Zero, length, Loudness(exercise)));
     }
 
     /// <summary>The note the pattern starts on, in the octave above middle C's D.</summary>
@@ -62,11 +65,15 @@ public static class CueChords
         return Keyboard.AtOrAbove(rung.Tonic.Midi + ModeData.IntervalOf(rung.Mode, first).Semitones, TopFloor);
     }
 
-    private static List<ScoreNote> Notes(int bass, IReadOnlyList<int> upper, Beats start, Beats length)
+    private static int Loudness(Exercise exercise) => DynamicsData.Velocity(exercise.Dynamics[0]);
+
+    private static List<ScoreNote> Notes(int bass, IReadOnlyList<int> upper, Stroke stroke)
     {
         int low = Keyboard.AtOrAbove(bass, BassFloor);
         int top = upper.Max();
         int[] left = low + 12 < upper.Min() ? [low, low + 12] : [low];
-        return [.. left.Concat(upper.Distinct().Order()).Select(midi => new ScoreNote(midi, start, length, midi == top ? TopVelocity : ChordVelocity))];
+        return [.. left.Concat(upper.Distinct().Order()).Select(midi => new ScoreNote(midi, stroke.Start, stroke.Length, stroke.Velocity + (midi == top ? TopAccent : -ChordSoftening)))];
     }
+
+    private readonly record struct Stroke(Beats Start, Beats Length, int Velocity);
 }

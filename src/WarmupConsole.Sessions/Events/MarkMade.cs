@@ -11,7 +11,8 @@ namespace WarmupConsole.Sessions.Events;
 /// <param name="KeyNamed">True when the director named the key.</param>
 /// <param name="Pitch">MIDI number named, or null.</param>
 /// <param name="Place">Place in words, or empty.</param>
-/// <param name="Nanoseconds">Monotonic time of its first letter.</param>
+/// <param name="Nanoseconds">Monotonic time of its first letter; marks of one line have the same.</param>
+/// <param name="Strength">How much of it, or empty when that was not said.</param>
 public sealed record MarkMade(
     int Id,
     int Step,
@@ -23,4 +24,5 @@ public sealed record MarkMade(
     bool KeyNamed,
     int? Pitch,
     string Place,
-    long Nanoseconds) : SessionEvent;
+    long Nanoseconds,
+    string Strength = "") : SessionEvent;

@@ -9,4 +9,5 @@ public sealed record MarkWorded(
     string? Key,
     bool KeyNamed,
     int? Pitch,
-    string Place) : SessionEvent;
+    string Place,
+    string Strength = "") : SessionEvent;

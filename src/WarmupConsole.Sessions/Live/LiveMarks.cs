@@ -8,46 +8,48 @@ internal sealed class LiveMarks(LiveTurn turn)
 {
     private LiveSession Session => turn.Session;
 
-    /// <summary>A mark of its own; or the words of a pin, unless that was taken back meanwhile or has words already.</summary>
+    /// <summary>One line may hold several marks; they are taken back and moved together. The first one puts a pin in words, unless that was taken back meanwhile or has words already.</summary>
     public void Keep(LiveInput.MarkKept kept)
     {
-        if (Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin) is { } pin)
+        LiveMark? pin = Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin);
+        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(kept.Raw, Session.Warmup.Choir);
+        if (pin is not null)
         {
-            PutInWords(pin, kept.Raw);
+            PutInWords(pin, contents[0]);
         }
-        else
+
+        foreach (MarkContent content in contents.Skip(pin is null ? 0 : 1))
         {
-            Add(kept.Raw, kept.Anchor);
+            Add(content, pin?.Anchor ?? kept.Anchor);
         }
     }
 
-    public void Pin() => Add("", Session.AnchorAt(turn.Now));
+    public void Pin() => Add(new("", [], null, null, null, ""), Session.AnchorAt(turn.Now));
 
     public void Undo()
     {
-        if (Newest() is { } mark)
+        foreach (LiveMark mark in NewestLine())
         {
-            Record(new MarkUndone(mark.Id), [.. Session.Marks.SkipLast(1)]);
+            Record(new MarkUndone(mark.Id), [.. Session.Marks.Where(other => other.Id != mark.Id)]);
         }
     }
 
     public void MoveBack()
     {
-        if (Newest() is not { } mark)
-        {
-            return;
-        }
-
-        if (mark.Anchor.Rung == 0)
+        IReadOnlyList<LiveMark> line = NewestLine();
+        if (line is [{ Anchor.Rung: 0 }, ..])
         {
             turn.Tell(LiveTexts.FirstRung);
             return;
         }
 
-        MarkAnchor anchor = AnchorAt(Session, mark.Anchor with { Rung = mark.Anchor.Rung - 1 });
-        string echo = MarkWords.Echo(mark.Content, anchor, Session.Warmup.Choir);
-        LiveMark moved = mark with { Anchor = anchor, Echo = echo, IsFlushed = false, Fact = Session.MarkFacts + 1 };
-        Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung), [.. Session.Marks.SkipLast(1), moved]);
+        foreach (LiveMark mark in line)
+        {
+            MarkAnchor anchor = AnchorAt(Session, mark.Anchor with { Rung = mark.Anchor.Rung - 1 });
+            string echo = MarkWords.Echo(mark.Content, anchor, Session.Warmup.Choir);
+            LiveMark moved = mark with { Anchor = anchor, Echo = echo, IsFlushed = false, Fact = Session.MarkFacts + 1 };
+            Record(new MarkMoved(mark.Id, anchor.Step, anchor.Rung), [.. Session.Marks.Select(other => other.Id == mark.Id ? moved : other)]);
+        }
     }
 
     /// <summary>A mark is confirmed as it is now: by its newest fact.</summary>
@@ -65,28 +67,25 @@ internal sealed class LiveMarks(LiveTurn turn)
         return anchor with { Tonic = anchor.Rung < rungs.Count ? rungs[anchor.Rung].Tonic : null };
     }
 
-    private void Add(string raw, MarkAnchor anchor)
+    private void Add(MarkContent content, MarkAnchor anchor)
     {
-        LiveMark mark = Unflushed(Session.NextMarkId, raw, anchor);
+        LiveMark mark = Unflushed(Session.NextMarkId, content, anchor);
         Record(Made(mark), [.. Session.Marks, mark]);
         turn.Session = Session with { NextMarkId = mark.Id + 1 };
     }
 
     /// <summary>What was said last is the newest mark.</summary>
-    private void PutInWords(LiveMark pin, string raw)
+    private void PutInWords(LiveMark pin, MarkContent content)
     {
-        LiveMark worded = Unflushed(pin.Id, raw, pin.Anchor);
+        LiveMark worded = Unflushed(pin.Id, content, pin.Anchor);
         MarkMade made = Made(worded);
         Record(
-            new MarkWorded(made.Id, made.Raw, made.Parts, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Place),
+            new MarkWorded(made.Id, made.Raw, made.Parts, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Place, made.Strength),
             [.. Session.Marks.Where(mark => mark != pin), worded]);
     }
 
-    private LiveMark Unflushed(int id, string raw, MarkAnchor anchor)
-    {
-        MarkContent content = MarkGrammar.Parse(raw, Session.Warmup.Choir);
-        return new(id, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
-    }
+    private LiveMark Unflushed(int id, MarkContent content, MarkAnchor anchor) =>
+        new(id, content, anchor, MarkWords.Echo(content, anchor, Session.Warmup.Choir), IsFlushed: false) { Fact = Session.MarkFacts + 1 };
 
     private void Record(SessionEvent fact, IReadOnlyList<LiveMark> marks)
     {
@@ -94,15 +93,15 @@ internal sealed class LiveMarks(LiveTurn turn)
         turn.Record(fact);
     }
 
-    private LiveMark? Newest()
+    /// <summary>When there is no mark, the director is told.</summary>
+    private IReadOnlyList<LiveMark> NewestLine()
     {
         if (Session.Marks.Count == 0)
         {
             turn.Tell(LiveTexts.NoMark);
-            return null;
         }
 
-        return Session.Marks[^1];
+        return Session.NewestLine;
     }
 
     private static MarkMade Made(LiveMark mark) => new(
@@ -116,5 +115,6 @@ internal sealed class LiveMarks(LiveTurn turn)
         mark.Content.Key is not null,
         mark.Content.Pitch?.Midi,
         mark.Content.Place,
-        mark.Anchor.At.Nanoseconds);
+        mark.Anchor.At.Nanoseconds,
+        mark.Content.Strength);
 }

@@ -52,13 +52,15 @@ internal static class LiveResume
 
     private static LiveSession WithMarks(LiveSession session, SessionFacts facts) => session with
     {
-        Marks = [.. facts.Marks.Select(mark => Mark(session, mark))],
+        Marks = [.. facts.Marks.Select((mark, at) => Mark(session, mark, facts.Marks.Take(at).Count(earlier => (earlier.Raw, earlier.Nanoseconds) == (mark.Raw, mark.Nanoseconds))))],
         NextMarkId = facts.NextMarkId,
     };
 
-    private static LiveMark Mark(LiveSession session, MarkFact fact)
+    /// <summary>What a mark says follows from its line, and from its place among the marks of that line.</summary>
+    private static LiveMark Mark(LiveSession session, MarkFact fact, int place)
     {
-        MarkContent content = MarkGrammar.Parse(fact.Raw, session.Warmup.Choir);
+        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(fact.Raw, session.Warmup.Choir);
+        MarkContent content = contents[Math.Min(place, contents.Count - 1)];
         MarkAnchor anchor = LiveMarks.AnchorAt(session, new(fact.Step, fact.Rung, null, new(fact.Nanoseconds)));
         return new(fact.Id, content, anchor, MarkWords.Echo(content, anchor, session.Warmup.Choir), IsFlushed: true);
     }

@@ -92,6 +92,10 @@ public sealed record LiveSession
     /// <summary>The pinned moments that have no words yet, the oldest first.</summary>
     public IEnumerable<LiveMark> Pins => Marks.Where(mark => mark.IsPin);
 
+    /// <summary>The marks of the line that was typed last; several when the line held several. They are confirmed, moved and taken back together.</summary>
+    public IReadOnlyList<LiveMark> NewestLine =>
+        [.. Marks.Where(mark => (mark.Anchor.At, mark.Content.Raw) == (Marks[^1].Anchor.At, Marks[^1].Content.Raw))];
+
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
 

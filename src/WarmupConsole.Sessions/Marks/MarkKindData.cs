@@ -9,14 +9,14 @@ public static class MarkKindData
     /// <summary>The kinds that every choir has, in the order they are shown.</summary>
     public static IReadOnlyList<MarkKind> Usual { get; } =
     [
-        new("flat", "flat", ["f", "fl", "♭", "low", "sagging", "sags", "under"], false),
-        new("sharp", "sharp", ["s", "sh", "♯", "#", "over"], false),
+        new("flat", "flat", ["f", "fl", "♭", "low", "sagging", "sags", "sagged", "under", "under pitch", "below pitch", "flatting"], false),
+        new("sharp", "sharp", ["s", "sh", "♯", "#", "over", "above pitch", "over pitch"], false),
         new("strained", "strained", ["st", "strain", "straining", "tight"], false),
         new("pressed", "pressed", ["p", "pr", "pressing", "pushed", "pushing"], false),
         new("easy", "easy", ["e", "easily"], true),
         new("breathy", "breathy", ["br", "airy"], false),
         new("short-of-breath", "short of breath", ["sb", "short", "breath", "out of breath"], false),
-        new("late", "late", ["l", "behind", "dragging"], false),
+        new("late", "late", ["l", "behind", "dragging", "slow", "sluggish"], false),
         new("early", "early", ["ea", "ahead", "rushing"], false),
         new("uneven", "uneven", ["u", "un", "bumpy"], false),
         new("scooping", "scooping", ["sc", "scoop", "scoops", "scooped"], false),

@@ -7,9 +7,17 @@ namespace WarmupConsole.Sessions.Marks;
 /// <summary>The words after the kind: a key after "in", a pitch after "at" or "on", places; what is left over counts as a place too.</summary>
 /// <param name="meant">The parts that the mark is about: a pitch without an octave is looked for in their ranges.</param>
 /// <param name="notes">The choir's own note names.</param>
-internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
+/// <param name="vocabulary">Tells where the next mark begins.</param>
+internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes, MarkVocabulary vocabulary)
 {
     private const int HighestDegree = 21;
+
+    /// <summary>What may stand behind a tonic, the longest first; the mark keeps the tonic.</summary>
+    private static readonly string[] Modes = ["major", "minor", "moll", "maj", "min", "dur", "m"];
+
+    private static readonly string[] BeforeKey = ["in"];
+    private static readonly string[] BeforePitch = ["at", "on"];
+
     private readonly List<string> places = [];
     private readonly List<string> leftOver = [];
 
@@ -17,33 +25,93 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
 
     internal Pitch? Pitch { get; private set; }
 
+    /// <summary>"a little" in "flat a little", or empty.</summary>
+    internal string Strength { get; private set; } = "";
+
     internal string Place => string.Join(", ", places.Append(string.Join(' ', leftOver)).Where(place => place.Length > 0));
 
+    internal bool IsEmpty => Key is null && Pitch is null && Place.Length == 0;
+
+    /// <summary>True when something was not understood.</summary>
+    internal bool HasWords => leftOver.Count > 0;
+
+    /// <summary>Reads to the end, or to where another mark begins.</summary>
     internal void Read(WordCursor cursor)
     {
         while (cursor.Left > 0)
         {
             int before = cursor.Position;
-            if (!TryKey(cursor) && !TryPitch(cursor) && !TryDegree(cursor) && !TryPlace(cursor))
+            if (!TryKey(cursor) && !TryPitch(cursor) && !TryDegree(cursor) && !TryPlace(cursor) && !TryStrength(cursor))
             {
                 cursor.Position = before;
+                if (vocabulary.StartsMark(cursor))
+                {
+                    return;
+                }
+
                 leftOver.Add(cursor.Take());
             }
         }
     }
 
+    internal void AddWords(IEnumerable<string> words) => leftOver.AddRange(words);
+
+    /// <summary>Another key or pitch and nothing else, where one was named before: "in C and D". Else nothing is taken.</summary>
+    internal bool TryAnother(WordCursor cursor, MarkTail before)
+    {
+        int start = cursor.Position;
+        bool isKey = before.Key is not null;
+        bool isNamed = isKey || before.Pitch is not null;
+        cursor.TryTake(isKey ? BeforeKey : BeforePitch);
+        if (isNamed && (isKey ? TakeKey(cursor) : TakePitch(cursor)) && cursor.Left == 0)
+        {
+            return true;
+        }
+
+        (cursor.Position, Key, Pitch) = (start, null, null);
+        places.Clear();
+        return false;
+    }
+
     private bool TryKey(WordCursor cursor)
     {
         int before = cursor.Position;
-        if (Key is null && cursor.TryTake("in") && SkipKeyOf(cursor) && TakePitch(cursor, out Pitch key, out _) && !WasArticle(cursor))
+        if (Key is null && cursor.TryTake(BeforeKey) && SkipKeyOf(cursor) && TakeKey(cursor))
         {
-            cursor.TryTake("major");
-            Key = key with { Octave = Music.Pitches.Pitch.MiddleC.Octave };
             return true;
         }
 
         cursor.Position = before;
         return false;
+    }
+
+    private bool TakeKey(WordCursor cursor)
+    {
+        int before = cursor.Position;
+        bool isKey = TakePitch(cursor, out Pitch key, out _) && !WasArticle(cursor);
+        if (!isKey)
+        {
+            cursor.Position = before;
+            isKey = TakeWithMode(cursor, out key);
+        }
+
+        if (isKey)
+        {
+            cursor.TryTake(Modes);
+            Key = key with { Octave = Music.Pitches.Pitch.MiddleC.Octave };
+        }
+
+        return isKey;
+    }
+
+    /// <summary>"Fmaj", "f#m": a tonic and its mode in one word.</summary>
+    private bool TakeWithMode(WordCursor cursor, out Pitch key)
+    {
+        string typed = cursor.NextTyped;
+        string mode = Modes.FirstOrDefault(mode => typed.EndsWith(mode, StringComparison.OrdinalIgnoreCase)) ?? "";
+        bool isKey = notes.TryParseName(typed[..^mode.Length], out key) && mode.Length > 0;
+        cursor.Position += isKey ? 1 : 0;
+        return isKey;
     }
 
     /// <summary>
@@ -54,7 +122,7 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
         int after = cursor.Position;
         cursor.Position--;
         bool isBareA = cursor.Take() is "a" or "as";
-        bool goesOn = cursor.Left == 0 || cursor.Next is "at" or "on" or "major" or "minor" || PlaceData.Book.TryTake(cursor, out _);
+        bool goesOn = cursor.Left == 0 || cursor.Next is "at" or "on" || Modes.Contains(cursor.Next) || PlaceData.Book.TryTake(cursor, out _);
         cursor.Position = after;
         return isBareA && !goesOn;
     }
@@ -68,15 +136,25 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
     private bool TryPitch(WordCursor cursor)
     {
         int before = cursor.Position;
-        if (Pitch is null && cursor.TryTake("at", "on") && SkipThe(cursor) && TakePitch(cursor, out Pitch pitch, out bool hasOctave))
+        if (Pitch is null && cursor.TryTake(BeforePitch) && SkipThe(cursor) && TakePitch(cursor))
         {
-            Pitch = hasOctave ? pitch : OnlyOctaveOf(pitch);
-            places.Add(Pitch is null ? "on " + notes.WriteName(pitch) : "");
             return true;
         }
 
         cursor.Position = before;
         return false;
+    }
+
+    private bool TakePitch(WordCursor cursor)
+    {
+        bool isPitch = TakePitch(cursor, out Pitch pitch, out bool hasOctave);
+        if (isPitch)
+        {
+            Pitch = hasOctave ? pitch : OnlyOctaveOf(pitch);
+            places.Add(Pitch is null ? "on " + notes.WriteName(pitch) : "");
+        }
+
+        return isPitch;
     }
 
     private static bool SkipThe(WordCursor cursor)
@@ -106,6 +184,18 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes)
         bool found = PlaceData.Book.TryTake(cursor, out string place);
         places.Add(found ? place : "");
         return found;
+    }
+
+    /// <summary>"flat too" says no strength: it is said of others as well.</summary>
+    private bool TryStrength(WordCursor cursor)
+    {
+        if (Strength.Length > 0 || cursor.Next == "too" || !StrengthData.Book.TryTake(cursor, out string strength))
+        {
+            return false;
+        }
+
+        Strength = strength;
+        return true;
     }
 
     /// <summary>"5", "5th", "b3", "#4": the text of a degree, or null.</summary>

@@ -30,7 +30,27 @@ internal sealed class MarkVocabulary
         }
     }
 
-    internal IReadOnlyList<Part> Parts => choir.Parts;
+    /// <summary>The line cut at commas and at "and", except within a name.</summary>
+    internal IEnumerable<WordCursor> Clauses(IReadOnlyList<string> tokens)
+    {
+        List<string> clause = [];
+        for (WordCursor all = new(tokens); all.Left > 0;)
+        {
+            int from = all.Position;
+            int words = WordsOfName(all);
+            if (words <= 1 && all.TryTake(MarkText.ClauseEnd, "and", "but"))
+            {
+                yield return new([.. clause]);
+                clause.Clear();
+                continue;
+            }
+
+            all.Position = from + Math.Max(1, words);
+            clause.AddRange(tokens.Skip(from).Take(all.Position - from));
+        }
+
+        yield return new(clause);
+    }
 
     internal bool TryTakeKind(WordCursor cursor, out MarkKind kind) => kinds.TryTake(cursor, out kind);
 
@@ -49,12 +69,34 @@ internal sealed class MarkVocabulary
         return isLetters;
     }
 
+    /// <summary>True where, without any comma, another mark begins: "s f a s", "altos flat tenors late"; "flat a short time" is none.</summary>
+    internal bool StartsMark(WordCursor cursor)
+    {
+        WordCursor ahead = cursor.Copy();
+        bool isWord = ahead.Next.Length > 1;
+        if (ahead.Position == 0 || !parts.TryTake(ahead, out _))
+        {
+            return false;
+        }
+
+        StrengthData.Book.TryTake(ahead, out _);
+        bool isShort = ahead.Next.Length <= 2;
+        return (isWord || isShort) && kinds.TryTake(ahead, out _);
+    }
+
     /// <summary>In choir order without repetition, and empty when everyone is meant.</summary>
     internal IReadOnlyList<string> Canonical(IEnumerable<string> ids)
     {
         HashSet<string> meant = [.. ids];
         string[] ordered = [.. choir.Parts.Select(part => part.Id).Where(meant.Contains)];
         return ordered.Length == choir.Parts.Count ? [] : ordered;
+    }
+
+    /// <summary>How many of the next words are one name of a part or a kind; 0 when they are none.</summary>
+    private int WordsOfName(WordCursor all)
+    {
+        WordCursor ahead = all.Copy();
+        return parts.TryTake(ahead, out _) || kinds.TryTake(ahead, out _) ? ahead.Position - all.Position : 0;
     }
 
     private void AddPart(Part part)

@@ -3,15 +3,19 @@ namespace WarmupConsole.Sessions.Marks;
 /// <summary>Places in a pattern: one row for each, with all that may be typed for it.</summary>
 internal static class PlaceData
 {
+    /// <summary>What may stand before any of them, "at top" and "near the top" being the same.</summary>
+    private static readonly string[] Before = ["", "the", "on", "on the", "at", "at the", "at the very", "in the", "by the", "near the", "towards the", "toward the", "from the"];
+
     private static readonly (string Place, string[] Spellings)[] Rows =
     [
-        ("top", ["top", "at the top", "on top", "on the top", "top note", "on the top note"]),
-        ("bottom", ["bottom", "at the bottom", "on the bottom", "bottom note"]),
-        ("coming down", ["coming down", "going down", "down", "on the way down", "descending", "way down"]),
-        ("going up", ["going up", "coming up", "up", "on the way up", "ascending", "way up"]),
-        ("on the leap", ["on the leap", "leap", "at the leap", "leaps", "on the jump", "jump"]),
-        ("start", ["start", "at the start", "beginning", "at the beginning", "onset", "first note", "on the first note"]),
-        ("end", ["end", "at the end", "ending", "last note", "on the last note"]),
+        ("top", ["top", "top note", "top notes", "highest note", "very top"]),
+        ("bottom", ["bottom", "bottom note", "bottom notes", "lowest note", "very bottom"]),
+        ("middle", ["middle"]),
+        ("coming down", ["coming down", "going down", "down", "way down", "descending", "descent"]),
+        ("going up", ["going up", "coming up", "up", "way up", "ascending", "ascent"]),
+        ("on the leap", ["leap", "leaps", "jump", "jumps"]),
+        ("start", ["start", "beginning", "onset", "first note", "entry", "entries", "entrance"]),
+        ("end", ["end", "ending", "last note", "very end"]),
         ("degree 1", ["tonic", "root", "do", "first"]),
         ("degree 2", ["second", "re"]),
         ("degree 3", ["third", "mi"]),
@@ -28,6 +32,7 @@ internal static class PlaceData
     internal static string InSentence(string place) => place switch
     {
         "top" or "bottom" or "start" or "end" => "at the " + place,
+        "middle" => "in the middle",
         "coming down" or "going up" or "on the leap" => place,
         _ when place.StartsWith("degree ", StringComparison.Ordinal) => "on " + place,
         _ when place.StartsWith("on ", StringComparison.Ordinal) => place,
@@ -41,9 +46,7 @@ internal static class PlaceData
         {
             foreach (string spelling in spellings)
             {
-                book.Add(spelling, place);
-                book.Add("on " + spelling, place);
-                book.Add("on the " + spelling, place);
+                Array.ForEach(Before, before => book.Add($"{before} {spelling}", place));
             }
         }
 

@@ -20,6 +20,16 @@ internal sealed class WordCursor(IReadOnlyList<string> typed)
 
     internal string Take() => words[Position++];
 
+    internal string[] TakeAll()
+    {
+        string[] rest = words[Position..];
+        Position = words.Length;
+        return rest;
+    }
+
+    /// <summary>Another cursor at the same place, to look ahead with.</summary>
+    internal WordCursor Copy() => new(typed) { Position = Position };
+
     /// <summary>Moves past the next word when it is one of these.</summary>
     internal bool TryTake(params ReadOnlySpan<string> any)
     {

@@ -23,6 +23,7 @@ internal sealed record LoggedMark(MarkMade Made, int Step, int Rung, int RungsBe
             KeyNamed = worded.KeyNamed,
             Pitch = worded.Pitch,
             Place = worded.Place,
+            Strength = worded.Strength,
         },
     };
 }

@@ -57,8 +57,12 @@ internal sealed class MarkedRungs
         bool isAnotherKey = mark.Made.KeyNamed && rung is not null && named is not null && !IsSameKey(rung.Tonic, named.Value);
         Pitch? key = isAnotherKey ? named : rung?.Tonic ?? named;
         bool isPraise = mark.Made.Kind is { } kind && MarkKindData.Find(choir, kind) is { IsPraise: true };
-        IReadOnlyList<Pitch> pitches = part.Length == 0 ? [] : MarkedPitches.Of(mark.Made, part, rung);
-        return new(mark.Made.Id, part, mark.Made.Kind, isPraise, key, pitches, mark.Made.Place, mark.Made.Raw, mark.Step, rung?.Rung ?? mark.Rung, mark.At);
+        IReadOnlyList<Pitch> pitches = part.Length == 0 ? [] : MarkedPitches.Of(mark.Made, part, rung, choir);
+        return new(mark.Made.Id, part, mark.Made.Kind, isPraise, key, pitches, mark.Made.Place, mark.Made.Raw, mark.Step, rung?.Rung ?? mark.Rung, mark.At)
+        {
+            Strength = mark.Made.Strength,
+            IsPitchNamed = mark.Made.Pitch is not null,
+        };
     }
 
     /// <summary>The rung the mark was pinned to, or, when another key was named, the last one before it in that key; −1 when none was sung.</summary>

@@ -2,11 +2,12 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.Sessions.Review;
 
 /// <summary>Reads a log record by record and keeps what a review needs.</summary>
-internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises, Choir choir)
+internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises, Choir choir, Plan? plan)
 {
     private readonly SortedDictionary<int, StepTally> steps = [];
     private readonly List<SungRung> rungs = [];
@@ -16,7 +17,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
     private RunStarted? start;
     private StepTally? present;
     private bool isTalk;
-    private string ending = "cut off";
+    private string ending = SessionReview.CutOff;
     private TimeSpan spent;
 
     internal void Add(SessionRecord record)
@@ -42,12 +43,18 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
             End = last!.At,
             Ending = ending,
             Spent = spent,
-            Steps = [.. steps.Values.Select(step => step.Finish(exercises.TryGetValue(step.ExerciseId, out Exercise? known) ? known.Title : step.ExerciseId))],
+            Steps = [.. steps.Values.Select(step => step.Finish(TitleOf(step.ExerciseId)))],
+            NotBegun = [.. (plan?.Steps ?? []).Index().Where(step => !steps.ContainsKey(step.Index)).Select(step => NotBegun(step.Index, step.Item.ExerciseId))],
+            PlannedMinutes = plan?.Minutes,
             Rungs = marked.Sung,
             Marks = marked.Marks,
             Counts = marked.Counts,
         };
     }
+
+    private string TitleOf(string exerciseId) => exercises.TryGetValue(exerciseId, out Exercise? known) ? known.Title : exerciseId;
+
+    private ReviewStep NotBegun(int step, string exerciseId) => new(step, exerciseId, TitleOf(exerciseId), TimeSpan.Zero, TimeSpan.Zero, 0, 0);
 
     private void Spend(TimeSpan time)
     {
@@ -81,6 +88,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
     {
         present = Tally(step.Step);
         present.ExerciseId = step.Exercise;
+        present.HasKeys = exercises.TryGetValue(step.Exercise, out Exercise? known) ? known.IsSung : step.Keys.Count > 0;
         isTalk = true;
     }
 
@@ -102,7 +110,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
                 Tally(round.Step).Rounds++;
                 break;
             case RunResumed:
-                ending = "cut off";
+                ending = SessionReview.CutOff;
                 break;
         }
     }

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Review;
 
@@ -8,7 +9,7 @@ namespace WarmupConsole.Sessions.Review;
 /// <param name="Kind">Id of the kind, or null for a free note.</param>
 /// <param name="IsPraise">True when nothing needs work.</param>
 /// <param name="Key">Tonic of the key it refers to, or null in steps without keys.</param>
-/// <param name="Pitches">Sounding pitches of the part that it may mean, lowest first: the one named, those of the place named, else all of the rung.</param>
+/// <param name="Pitches">Sounding pitches of the part that it may mean, lowest first: the one named, in the octave in which the part sang it; those of the place named; else all of the rung.</param>
 /// <param name="Place">Place in words, or empty.</param>
 /// <param name="Raw">What was typed.</param>
 /// <param name="Step">Index of the step it refers to.</param>
@@ -25,4 +26,11 @@ public sealed record ReviewMark(
     string Raw,
     int Step,
     int Rung,
-    DateTimeOffset At);
+    DateTimeOffset At)
+{
+    /// <summary>How much of it (see <see cref="StrengthData.Words"/>), or empty.</summary>
+    public string Strength { get; init; } = "";
+
+    /// <summary>True when the director named the pitch; then it is the only one.</summary>
+    public bool IsPitchNamed { get; init; }
+}

@@ -1,28 +1,28 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Pitches;
-using WarmupConsole.Music.Scales;
-using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Review;
 
-/// <summary>A review in words for a musician, and the table of what was marked against what was sung.</summary>
+/// <summary>A review in words for a musician: three sentences, then step by step, mark by mark, pitch by pitch.</summary>
 public static class ReviewText
 {
-    private const int CellWidth = 10;
-
     /// <summary>Several lines, each ended by a line feed. Control characters from names and typed text are left out.</summary>
-    public static string Write(SessionReview review, Choir choir)
+    /// <param name="review">What is told.</param>
+    /// <param name="choir">Its parts, kinds of mark and note names.</param>
+    /// <param name="allPitches">True to list every pitch that was sung, false for those with marks only.</param>
+    public static string Write(SessionReview review, Choir choir, bool allPitches = false)
     {
         ArgumentNullException.ThrowIfNull(review);
         ArgumentNullException.ThrowIfNull(choir);
         StringBuilder text = new();
         WriteHead(text, review);
+        text.AppendJoin("", ReviewSummary.Of(review, choir).Select(sentence => sentence + "\n"));
         WriteSteps(text, review);
         WriteMarks(text, review, choir);
-        WriteTable(text, review, choir);
+        PitchTable.Write(text, review, choir, allPitches);
         return text.ToString();
     }
 
@@ -33,37 +33,51 @@ public static class ReviewText
         return Sentence([mark], choir);
     }
 
+    internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
+
+    internal static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds.ToString("00", CultureInfo.InvariantCulture)}";
+
+    /// <summary>The parts of one mark; empty when it was everyone.</summary>
+    internal static IReadOnlyList<string> PartsOf(ReviewMark[] mark, Choir choir)
+    {
+        string[] ids = [.. mark.Select(part => part.Part).Where(id => id.Length > 0)];
+        return ids.Length == choir.Parts.Count ? [] : ids;
+    }
+
     private static string Sentence(ReviewMark[] parts, Choir choir)
     {
         ReviewMark mark = parts[0];
-        string[] ids = [.. parts.Select(part => part.Part).Where(id => id.Length > 0)];
-        IReadOnlyList<string> named = ids.Length == choir.Parts.Count ? [] : ids;
         return mark.Kind is { } kind
-            ? MarkWords.Sentence(choir, named, kind, MarkWords.Where(choir.Notes, null, mark.Place, mark.Key))
+            ? MarkWords.Sentence(choir, PartsOf(parts, choir), MarkWords.What(choir, kind, mark.Strength), Where(parts, choir))
             : "noted: " + MarkText.Clean(mark.Raw);
+    }
+
+    private static string Where(ReviewMark[] parts, Choir choir)
+    {
+        Pitch[] named = [.. parts.Where(part => part.IsPitchNamed).SelectMany(part => part.Pitches).DistinctBy(pitch => pitch.Midi)];
+        string octaves = named.Length > 1 ? $"on {choir.Notes.WriteName(named[0])}, {parts[0].Place}" : parts[0].Place;
+        return MarkWords.Where(choir.Notes, named.Length == 1 ? named[0] : null, octaves, parts[0].Key);
     }
 
     private static void WriteHead(StringBuilder text, SessionReview review)
     {
         string plan = review.PlanName.Length == 0 ? "without a plan" : "plan " + MarkText.Clean(review.PlanName);
-        string how = review.Ending switch
-        {
-            "finished" => "led to its end",
-            "ended" => "ended early",
-            _ => "cut off",
-        };
-        text.Append(CultureInfo.InvariantCulture, $"{MarkText.Clean(review.Choir)}, {review.Start:d MMMM yyyy, HH:mm} to {review.End:HH:mm}, {plan}: {Clock(review.Spent)}, {how}.\n");
+        text.Append(CultureInfo.InvariantCulture, $"{MarkText.Clean(review.Choir)}, {review.Start:d MMMM yyyy, HH:mm} to {review.End:HH:mm}, {plan}\n\n");
     }
 
     private static void WriteSteps(StringBuilder text, SessionReview review)
     {
         text.Append("\nSteps\n");
-        foreach (ReviewStep step in review.Steps)
+        foreach (ReviewStep step in review.Steps.Concat(review.NotBegun).OrderBy(step => step.Step))
         {
-            string work = step.Rounds > 0 ? Count(step.Rounds, "round") : Count(step.Rungs, "key");
-            text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {Clock(step.Spent),6}  of it talk {Clock(step.Talk)}, {work}\n");
+            string course = review.NotBegun.Contains(step) ? "     –  never began" : $"{Clock(step.Spent),6}  {Work(step)}";
+            text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {course}\n");
         }
     }
+
+    private static string Work(ReviewStep step) => step.HasWork
+        ? $"of it talk {Clock(step.Talk)}, {(step.HasKeys ? Count(step.Rungs, "key") : Count(step.Rounds, "round"))}"
+        : $"passed over: {(step.HasKeys ? "no key was sung to its end" : "no round was begun")}";
 
     private static void WriteMarks(StringBuilder text, SessionReview review, Choir choir)
     {
@@ -75,29 +89,4 @@ public static class ReviewText
             text.Append(CultureInfo.InvariantCulture, $"  {Sentence(parts, choir)}{where}, typed: {MarkText.Clean(parts[0].Raw)}\n");
         }
     }
-
-    private static void WriteTable(StringBuilder text, SessionReview review, Choir choir)
-    {
-        Part[] parts = [.. choir.Parts.Where(part => review.Counts.Any(count => count.Part == part.Id))];
-        if (parts.Length == 0)
-        {
-            return;
-        }
-
-        text.Append("\nPitches, marked / sung (in keys; a mark without a pitch counts for all pitches of its key)\n      ");
-        text.AppendJoin("", parts.Select(part => PartNames.Plural(part).PadLeft(CellWidth))).Append('\n');
-        ILookup<int, PitchCount> rows = review.Counts.ToLookup(count => count.Midi);
-        foreach (IGrouping<int, PitchCount> row in rows.OrderByDescending(row => row.Key))
-        {
-            Pitch pitch = KeySpelling.TonicFor(row.Key, Mode.Major);
-            text.Append(CultureInfo.InvariantCulture, $"  {choir.Notes.Write(pitch),-4}").AppendJoin("", parts.Select(part => Cell(row, part))).Append('\n');
-        }
-    }
-
-    private static string Cell(IEnumerable<PitchCount> row, Part part) =>
-        (row.FirstOrDefault(count => count.Part == part.Id) is { } count ? $"{count.Marked} / {count.Sung}" : "·").PadLeft(CellWidth);
-
-    private static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
-
-    private static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds.ToString("00", CultureInfo.InvariantCulture)}";
 }

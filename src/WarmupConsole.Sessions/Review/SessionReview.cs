@@ -1,12 +1,19 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.Sessions.Review;
 
 /// <summary>One run looked back on: what was sung, how long it took, what was marked.</summary>
 public sealed record SessionReview
 {
+    /// <summary>How a run ended whose log does not say so.</summary>
+    public const string CutOff = "cut off";
+
+    /// <summary>How a run ended that has not.</summary>
+    public const string Running = "running";
+
     /// <summary>Name of the choir.</summary>
     public required string Choir { get; init; }
 
@@ -19,7 +26,7 @@ public sealed record SessionReview
     /// <summary>Wall time of the last record.</summary>
     public required DateTimeOffset End { get; init; }
 
-    /// <summary>"finished" or "ended" as the log says, or "cut off" when it says nothing.</summary>
+    /// <summary>"finished" or "ended" as the log says, <see cref="CutOff"/> when it says nothing, or <see cref="Running"/> when its writer is still at it.</summary>
     public required string Ending { get; init; }
 
     /// <summary>Measured time while the console ran: breaks between an interruption and its resumption are left out.</summary>
@@ -27,6 +34,12 @@ public sealed record SessionReview
 
     /// <summary>The steps that were begun, in the order of the plan.</summary>
     public required IReadOnlyList<ReviewStep> Steps { get; init; }
+
+    /// <summary>The steps of the plan that never began; empty when the plan is not known.</summary>
+    public IReadOnlyList<ReviewStep> NotBegun { get; init; } = [];
+
+    /// <summary>Minutes that the plan gave, or null when it is not known.</summary>
+    public int? PlannedMinutes { get; init; }
 
     /// <summary>Rungs that count as sung, in order: those that were whole, and broken ones that bear a mark.</summary>
     public required IReadOnlyList<SungRung> Rungs { get; init; }
@@ -41,8 +54,9 @@ public sealed record SessionReview
     /// <param name="records">In the order of the log.</param>
     /// <param name="choir">The choir, for the order of parts and for its own kinds of mark.</param>
     /// <param name="exercises">The exercises by id as they were when the log was written; of an unknown one only the lowest and highest notes are known.</param>
+    /// <param name="plan">The plan that was led, or null; it tells what never began.</param>
     /// <exception cref="ArgumentException">There are no records.</exception>
-    public static SessionReview From(IReadOnlyList<SessionRecord> records, Choir choir, IReadOnlyDictionary<string, Exercise> exercises)
+    public static SessionReview From(IReadOnlyList<SessionRecord> records, Choir choir, IReadOnlyDictionary<string, Exercise> exercises, Plan? plan = null)
     {
         ArgumentNullException.ThrowIfNull(records);
         ArgumentNullException.ThrowIfNull(choir);
@@ -52,7 +66,7 @@ public sealed record SessionReview
             throw new ArgumentException("The session log holds no records: there is nothing to review.", nameof(records));
         }
 
-        ReviewFold fold = new(exercises, choir);
+        ReviewFold fold = new(exercises, choir, plan);
         foreach (SessionRecord record in records)
         {
             fold.Add(record);

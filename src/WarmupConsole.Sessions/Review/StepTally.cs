@@ -9,6 +9,8 @@ internal sealed class StepTally(int step, string exerciseId)
 
     internal TimeSpan Talk { get; private set; }
 
+    internal bool HasKeys { get; set; }
+
     internal int Rungs { get; set; }
 
     internal int Rounds { get; set; }
@@ -19,5 +21,5 @@ internal sealed class StepTally(int step, string exerciseId)
         Talk += isTalk ? time : TimeSpan.Zero;
     }
 
-    internal ReviewStep Finish(string title) => new(step, ExerciseId, title, Spent, Talk, Rungs, Rounds);
+    internal ReviewStep Finish(string title) => new(step, ExerciseId, title, Spent, Talk, Rungs, Rounds) { HasKeys = HasKeys };
 }

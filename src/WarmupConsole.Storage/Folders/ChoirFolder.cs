@@ -50,7 +50,7 @@ public sealed class ChoirFolder
     public PlanContext Context => new(Exercises, Choir);
 
     /// <summary>The plans, oldest first by the date in their name; names without a date come before. In a demo one's own come last.</summary>
-    public IReadOnlyList<string> PlanPaths => Listed(Plans, YamlExtension, path => (StartsWithDate(path) ? "1" : "0") + Path.GetFileName(path));
+    public IReadOnlyList<string> PlanPaths => Listed(Plans, YamlExtension, path => (DateIn(path) is not null ? "1" : "0") + Path.GetFileName(path));
 
     /// <summary>The plan with the latest date in its name, or null when there is none.</summary>
     public string? NewestPlan => PlanPaths.Count == 0 ? null : PlanPaths[^1];
@@ -98,6 +98,10 @@ public sealed class ChoirFolder
             : new(null, [.. choir.Problems, .. exercises.Problems]);
     }
 
+    /// <summary>The date that a plan's name begins with, or null: it holds where the plan says none inside.</summary>
+    public static DateOnly? DateIn(string path) => Path.GetFileName(path) is { Length: >= 10 } name
+        && DateOnly.TryParseExact(name[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) ? date : null;
+
     /// <summary>Reads a plan and looks its names up in this choir.</summary>
     public FileRead<LoadedPlan> ReadPlan(string path)
     {
@@ -139,7 +143,7 @@ public sealed class ChoirFolder
     private FileRead<LoadedPlan> ReadPlan(string path, byte[] bytes)
     {
         FileRead<Plan> plan = PlanFile.Read(path, bytes, Context);
-        return plan.IsGood ? new(new(plan.Value, path, Text(bytes)), []) : new(null, plan.Problems);
+        return plan.IsGood ? new(new(plan.Value with { Date = plan.Value.Date ?? DateIn(path) }, path, Text(bytes)), []) : new(null, plan.Problems);
     }
 
     private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root, string writeRoot)
@@ -172,11 +176,6 @@ public sealed class ChoirFolder
         }
     }
 
-    private static bool StartsWithDate(string path)
-    {
-        string name = Path.GetFileName(path);
-        return name.Length >= 10 && DateOnly.TryParseExact(name[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
-    }
 
     private IReadOnlyList<string> Listed(string folder, string extension, Func<string, string> order) =>
         [.. FilesIn(Path.Combine(Root, folder), extension).OrderBy(order, StringComparer.Ordinal)

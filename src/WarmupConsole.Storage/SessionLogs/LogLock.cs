@@ -43,6 +43,25 @@ internal sealed class LogLock : IDisposable
         }
     }
 
+    /// <summary>True while a program on this machine holds the lock; looking does not take it.</summary>
+    internal static bool IsHeld(string logPath)
+    {
+        string path = PathFor(logPath);
+        try
+        {
+            using FileStream look = new(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            return false;
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            return true;
+        }
+        catch (Exception fault) when (FileFault.IsExpected(fault))
+        {
+            return false;
+        }
+    }
+
     public void Dispose()
     {
         try

@@ -35,6 +35,9 @@ public sealed class SessionLogFile : IDisposable
         return bytes.IsGood ? new(SessionLogReader.Read(bytes.Value), []) : new(null, bytes.Problems);
     }
 
+    /// <summary>True while a console on this machine writes the log: then its end is not the end of the run.</summary>
+    public static bool IsBeingWritten(string path) => LogLock.IsHeld(path);
+
     /// <summary>Makes a new log in a folder, which is made if need be.</summary>
     public static OpenedLog Create(string folder, DateTimeOffset start, string machine) => Guarded(() =>
     {

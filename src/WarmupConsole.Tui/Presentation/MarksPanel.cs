@@ -18,7 +18,7 @@ internal static class MarksPanel
 
     internal static void DrawOlder(Pane pane, ScreenModel model)
     {
-        LiveMark[] older = [.. model.Session.Marks.SkipLast(model.Line.IsOpen ? 0 : 1).TakeLast(pane.Height)];
+        LiveMark[] older = [.. model.Session.Marks.SkipLast(model.Line.IsOpen ? 0 : model.Session.NewestLine.Count).TakeLast(pane.Height)];
         for (int index = 0; index < older.Length; index++)
         {
             pane.WriteFit(0, pane.Height - older.Length + index, Words(older[index]), Ink.Plain);
@@ -43,13 +43,16 @@ internal static class MarksPanel
         {
             string waiting = Waiting(model.Session);
             row.WriteRight(0, waiting, Ink.Plain);
-            row.Sub(0, 0, row.Width - waiting.Length - 2, 1).WriteFit(0, 0, Words(model.Session.Marks[^1]), Ink.Strong);
+            row.Sub(0, 0, row.Width - waiting.Length - 2, 1).WriteFit(0, 0, Newest(model.Session), Ink.Strong);
         }
         else
         {
             row.WriteFit(0, 0, ScreenTexts.NoMarks, Ink.Faint);
         }
     }
+
+    /// <summary>All marks of the newest line: one that held two was understood as two.</summary>
+    internal static string Newest(LiveSession session) => string.Join("; ", session.NewestLine.SkipLast(1).Select(mark => ScreenTexts.Of("{0}  {1}", mark.Id, mark.Echo)).Append(Words(session.Marks[^1])));
 
     internal static string Words(LiveMark mark) =>
         ScreenTexts.Of("{0}  {1}, {2}", mark.Id, Placed(mark), mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);

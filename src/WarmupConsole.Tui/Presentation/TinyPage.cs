@@ -36,7 +36,7 @@ internal static class TinyPage
     private static IEnumerable<Block> Lines(ScreenModel model, Pane pane)
     {
         IEnumerable<(string Text, Ink Ink)> texts = [(Words(model), Ink.Strong), (Call(model), Ink.Strong), (Resting(model), Ink.Plain)];
-        (string text, Ink ink) = NoticePanel.News(model) ?? (model.Session.Marks.Count > 0 ? MarksPanel.Words(model.Session.Marks[^1]) : "", Ink.Plain);
+        (string text, Ink ink) = NoticePanel.News(model) ?? (model.Session.Marks.Count > 0 ? MarksPanel.Newest(model.Session) : "", Ink.Plain);
         return
         [
             .. texts.Where(line => line.Text.Length > 0).Select(line => Block.Line(line.Text, line.Ink)),

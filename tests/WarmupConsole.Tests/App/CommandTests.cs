@@ -115,6 +115,31 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public void A_log_that_a_console_still_writes_is_running_and_not_cut_off()
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(CommandRun.Demo, "sessions", "2027-02-09T19-30-00.jsonl"));
+        string path = _run.Folder.Write(string.Join('\n', lines[..^1]) + "\n", "sessions", "2027-02-09T19-30-00.jsonl");
+        string held = _run.Folder.Write("", "sessions", "2027-02-09T19-30-00.lock");
+        using (File.Open(held, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+        {
+            Assert.Equal(ExitCodes.Ok, _run.Type("review", path));
+            Assert.Contains("Still running, so far", _run.Output, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", path));
+        Assert.Contains("Cut off after", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_table_shows_marked_pitches_and_with_all_every_one()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo));
+        int marked = _run.Output.Split('\n').Length;
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--choir", CommandRun.Demo, "--all"));
+        Assert.True(_run.Output.Split('\n').Length > marked);
+    }
+
+    [Fact]
     public void Without_a_session_the_review_says_what_to_do()
     {
         _run.Folder.Write(Choir, "choir.yaml");
@@ -165,8 +190,65 @@ public sealed class CommandTests : IDisposable
         Assert.Equal(ExitCodes.Ok, _run.Type("check", written, "--choir", CommandRun.Demo));
 
         Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next", "--choir", CommandRun.Demo));
+        Assert.Equal($"{written}: there is already a plan for that day, and nothing is overwritten: write another day with --date, from 2027-02-10 on, or move that plan away{Environment.NewLine}", _run.Errors);
+        Assert.Empty(_run.Output);
         Assert.Equal(before, File.ReadAllText(written));
         Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-03-02"));
+    }
+
+    [Fact]
+    public void A_day_that_is_not_after_the_last_plan_is_refused_with_the_days_that_are_allowed()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-02-09"));
+        Assert.Contains("--date 2027-02-09 is not after the last plan, which is of 2027-02-09: write a day from 2027-02-10 on.", _run.Errors, StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--choir", CommandRun.Demo, "--date", "2027-02-10"));
+    }
+
+    [Fact]
+    public void A_plan_without_a_date_inside_has_that_of_its_name_and_the_next_one_keeps_the_weekday()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        string old = _run.Folder.Write(File.ReadAllText(CommandRun.DemoPlan("2027-02-02.yaml")).Replace("date: 2027-02-02\n", "", StringComparison.Ordinal), "plans", "2027-02-03.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next", "--date", "2027-02-03"));
+        Assert.Contains("which is of 2027-02-03", _run.Errors, StringComparison.Ordinal);
+
+        // Today is the 16th, a Tuesday: the Wednesday after the last plan is past, the next one is not.
+        Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next"));
+        Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(old)!, "2027-02-17.yaml")));
+    }
+
+    [Fact]
+    public void A_bare_rehearsal_is_not_carried_on_but_the_plan_before_it()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        _run.Folder.Write("format: 1\ndate: 2027-02-16\nbare: {told: true, because: cold voices}\n", "plans", "2027-02-16.yaml");
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next"));
+        Assert.Contains(AppTexts.NothingToCarryOn, _run.Errors, StringComparison.Ordinal);
+
+        _run.Folder.Write(File.ReadAllText(CommandRun.DemoPlan("2027-02-02.yaml")), "plans", "2027-02-02.yaml");
+        Assert.Equal(ExitCodes.Ok, _run.Type("plan", "next", "--date", "2027-02-23"));
+        Assert.Contains("Plan for 2027-02-23, carried on from 2027-02-02", _run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_plan_is_made_from_a_session_that_is_still_led()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        string[] lines = File.ReadAllLines(Path.Combine(CommandRun.Demo, "sessions", "2027-02-09T19-30-00.jsonl"));
+        _run.Folder.Write(string.Join('\n', lines[..^1]) + "\n", "sessions", "2027-02-09T19-30-00.jsonl");
+        string held = _run.Folder.Write("", "sessions", "2027-02-09T19-30-00.lock");
+        using FileStream writer = File.Open(held, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next"));
+        Assert.Contains(AppTexts.StillRunning, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_exercise_of_the_last_plan_that_is_gone_is_named()
+    {
+        _run.Folder.Write(Choir, "choir.yaml");
+        File.Copy(Path.Combine(CommandRun.Demo, "sessions", "2027-02-09T19-30-00.jsonl"), _run.Folder.Write("", "sessions", "2027-02-09T19-30-00.jsonl"), overwrite: true);
+        Assert.Equal(ExitCodes.BadInput, _run.Type("plan", "next"));
+        Assert.Contains(AppTexts.LostExercise("bells-over-the-quay"), _run.Errors, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -95,7 +95,7 @@ public sealed class NeedCommandTests : IDisposable
         Add("--part", "alto", "--pitch", "B4", "--piece", "Harbour hymn");
         Add("--part", "bass", "--region", "F2-D4");
         Assert.Equal(ExitCodes.Ok, tool.Call("plan", "next", "--date", "2027-02-23"));
-        Assert.Contains("alto: B4, for Harbour hymn: reached from below and from above", File.ReadAllText(tool.PathOf("plans/2027-02-23.yaml")), StringComparison.Ordinal);
+        Assert.Contains("asked for, reached here from below and from above: alto: B4, for Harbour hymn", File.ReadAllText(tool.PathOf("plans/2027-02-23.yaml")), StringComparison.Ordinal);
         Assert.Contains("bass: F2–D4: nothing in this plan serves it", tool.Output, StringComparison.Ordinal);
     }
 

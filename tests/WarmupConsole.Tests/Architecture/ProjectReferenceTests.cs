@@ -10,7 +10,7 @@ public class ProjectReferenceTests
     {
         { "Music", "", "" },
         { "Sessions", "Music", "MathNet.Numerics Stateless" },
-        { "Midi", "Music", "NAudio.Midi" },
+        { "Midi", "Music", "NAudio.Midi NAudio.WinMM" },
         { "Storage", "Music Sessions", "YamlDotNet" },
         { "Tui", "Music Sessions", "Terminal.Gui" },
         { "App", "Midi Music Sessions Storage Tui", "System.CommandLine" },

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using WarmupConsole.Tests.Storage.SessionLogs;
 
 namespace WarmupConsole.Tests.Support;
 
@@ -7,6 +8,8 @@ internal static class TestBoot
     [ModuleInitializer]
     internal static void Init()
     {
+        LogChild.LiveIfAsked();
+
         // The screen library works in memory then; without it a run started from a terminal would take that terminal over.
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
 

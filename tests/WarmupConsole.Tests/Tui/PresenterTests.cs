@@ -4,6 +4,7 @@ using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
@@ -22,6 +23,17 @@ public class PresenterTests
 
         Assert.Contains("A\uFFFD[2J\uFFFDbc\uFFFD31m", screen);
         Assert.DoesNotContain(screen, c => c != '\n' && (char.IsControl(c) || c == '\u202E'));
+    }
+
+    [Fact]
+    public void All_marks_of_the_newest_line_are_shown_as_they_were_understood()
+    {
+        LiveMark first = LiveFixture.Mark(2, "sopranos flat in E", "flat", ["soprano"], true);
+        LiveMark second = LiveFixture.Mark(3, "altos sharp in E", "sharp", ["alto"], false);
+        LiveSession session = LiveFixture.Rung with { Marks = [.. LiveFixture.Rung.Marks, first, second with { Content = second.Content with { Raw = first.Content.Raw } }] };
+
+        Assert.Contains("2  sopranos flat in E; 3  altos sharp in E, saving…", Drawn(session, 80, 24));
+        Assert.Contains("1  altos flat in D♭, saved", Drawn(session, 120, 36));
     }
 
     [Theory]

@@ -32,11 +32,10 @@ internal static class Answers
         return draft;
     }
 
-    private static Draft? Answered(Draft draft, Need need)
-    {
-        int errors = draft.Errors();
-        return Tries(draft, need).FirstOrDefault(tried => tried.Errors() <= errors);
-    }
+    /// <summary>A long rest of the other parts is worse than another step, but better than no answer.</summary>
+    private static Draft? Answered(Draft draft, Need need) =>
+        Tries(draft, need).FirstOrDefault(tried => tried.IsNoWorseThan(draft, PlanSeverity.Warning))
+        ?? Tries(draft, need).FirstOrDefault(tried => tried.IsNoWorseThan(draft, PlanSeverity.Error));
 
     /// <summary>A step that answers another need already, then the other steps of fitting stages, then a new step; lazily, the best first.</summary>
     private static IEnumerable<Draft> Tries(Draft draft, Need need)
@@ -67,8 +66,12 @@ internal static class Answers
         from step in Approach.Shape(draft, new() { ExerciseId = exercise.Id }, need)
         select draft.Insert(Answering(new(step, null, []), need));
 
-    private static DraftStep Answering(DraftStep step, Need need) =>
-        (step with { Answers = [.. step.Answers, need] }).Because(NextPlanTexts.Answers(need), step.Answers.Count == 0);
+    /// <summary>What a step answers takes the place of the reason it was kept for.</summary>
+    private static DraftStep Answering(DraftStep step, Need need)
+    {
+        IReadOnlyList<Need> answers = [.. step.Answers, need];
+        return step with { Answers = answers, Step = step.Step with { Because = NextPlanTexts.Answers(answers) } };
+    }
 
     private static Stage[] StagesFor(Need need) => Tiring.Contains(need.Kind) ? ReliefFirst : SungFirst;
 }

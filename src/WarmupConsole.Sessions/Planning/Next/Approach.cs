@@ -30,7 +30,7 @@ internal static class Approach
             return [];
         }
 
-        return from keys in Limits(step.Keys, need.Part)
+        return from keys in Together.IsNeededFor(exercise) ? [step.Keys] : Limits(step.Keys, need.Part)
                from tonic in Tonics(need, part, pattern, exercise.Mode)
                where Math.Abs(tonic - KeysBelow - Pitch.MiddleC.Midi) <= FarthestStart
                let start = KeySpelling.TonicFor(tonic - KeysBelow, exercise.Mode)
@@ -46,9 +46,14 @@ internal static class Approach
         where ComesFromBothSides(draft.Ready(stretched), need)
         select stretched;
 
-    /// <summary>True when the part sings it right after a lower key and right after a higher one.</summary>
+    /// <summary>True when the part sings it right after a lower key and right after a higher one, with the others where it needs them.</summary>
     internal static bool ComesFromBothSides(WarmupStep step, Need need)
     {
+        if (!Together.IsKeptIn(step))
+        {
+            return false;
+        }
+
         IEnumerable<(Rung Before, Rung Rung)> steps = step.Ladder.Rungs.Zip(step.Ladder.Rungs.Skip(1))
             .Where(pair => Sings(pair.First, need.Part) && Meets(step.Exercise, pair.Second, need));
         int[] moves = [.. steps.Select(pair => pair.Rung.Tonic.Midi - pair.Before.Tonic.Midi)];

@@ -4,15 +4,20 @@ using WarmupConsole.Sessions.Choirs;
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>A plan in the making: a value, so that every change can be tried and dropped.</summary>
-internal sealed record Draft(Choir Choir, Plan Frame, ReadySteps ReadySteps, IReadOnlyList<DraftStep> Steps)
+internal sealed record Draft(NextPlanInput Input, Plan Frame, ReadySteps ReadySteps, IReadOnlyList<DraftStep> Steps)
 {
-    internal static Draft Of(NextPlanInput input) => new(
-        input.Choir,
-        input.Last with { Date = input.Date, Steps = [] },
-        new(input),
-        [.. input.Last.Steps.Select((step, index) => new DraftStep(step, index, []))]);
+    /// <summary>The minutes are kept last of all, so until then a draft may be too long or too short.</summary>
+    private const string LengthRule = "planned-length";
 
-    internal IReadOnlyDictionary<string, Exercise> Exercises => ReadySteps.Exercises;
+    internal static Draft Of(NextPlanInput input) => new(
+        input,
+        input.Last with { Date = input.Date, Off = Carrying.Off(input), Steps = [] },
+        new(input),
+        [.. input.Last.Steps.Select((_, index) => Carrying.Step(input, index))]);
+
+    internal Choir Choir => Input.Choir;
+
+    internal IReadOnlyDictionary<string, Exercise> Exercises => Input.Exercises;
 
     internal Plan Finish() => Frame with { Steps = [.. Steps.Select(step => step.Step)] };
 
@@ -22,17 +27,41 @@ internal sealed record Draft(Choir Choir, Plan Frame, ReadySteps ReadySteps, IRe
 
     internal int Errors() => PlanCheck.Errors(Ready());
 
+    /// <summary>True when the check says no more about this draft than about the one before the change, on each level of severity.</summary>
+    internal bool IsNoWorseThan(Draft before, PlanSeverity least)
+    {
+        if (Errors() > before.Errors())
+        {
+            return false;
+        }
+
+        ILookup<PlanSeverity, PlanRemark> mine = Remarks();
+        ILookup<PlanSeverity, PlanRemark> others = before.Remarks();
+        return Enum.GetValues<PlanSeverity>().Where(severity => severity >= least).All(severity => mine[severity].Count() <= others[severity].Count());
+    }
+
     internal Exercise ExerciseOf(int index) => Exercises[Steps[index].Step.ExerciseId];
 
     internal bool Uses(string exerciseId) => Steps.Any(step => step.Step.ExerciseId == exerciseId);
 
     internal Draft With(int index, DraftStep step) => this with { Steps = [.. Steps.Select((old, at) => at == index ? step : old)] };
 
-    /// <summary>Puts a step behind the last one of its stage or an earlier stage.</summary>
-    internal Draft Insert(DraftStep step)
+    internal Draft Without(int index) => this with { Steps = [.. Steps.Where((_, at) => at != index)] };
+
+    /// <summary>Puts a step behind the others of its stage.</summary>
+    internal Draft Insert(DraftStep step) => Insert(step, stage => stage <= StageOf(step));
+
+    /// <summary>Puts a step in front of the others of its stage.</summary>
+    internal Draft InsertFirst(DraftStep step) => Insert(step, stage => stage < StageOf(step));
+
+    private Draft Insert(DraftStep step, Func<Stage, bool> staysBefore)
     {
-        Stage stage = Exercises[step.Step.ExerciseId].Stage;
-        int place = Enumerable.Range(0, Steps.Count).LastOrDefault(index => ExerciseOf(index).Stage <= stage, -1) + 1;
+        int place = Steps.TakeWhile(other => staysBefore(StageOf(other))).Count();
         return this with { Steps = [.. Steps.Take(place), step, .. Steps.Skip(place)] };
     }
+
+    private Stage StageOf(DraftStep step) => Exercises[step.Step.ExerciseId].Stage;
+
+    private ILookup<PlanSeverity, PlanRemark> Remarks() =>
+        PlanCheck.Check(Ready(), Input.Before).Open.Where(remark => remark.Rule != LengthRule).ToLookup(remark => remark.Severity);
 }

@@ -6,7 +6,10 @@ namespace WarmupConsole.Sessions.Planning.Next;
 /// <param name="Answers">The needs that its ladder answers; such a step is neither exchanged nor shortened.</param>
 internal sealed record DraftStep(PlanStep Step, int? Origin, IReadOnlyList<Need> Answers)
 {
-    /// <summary>The first new reason takes the place of last week's.</summary>
-    internal DraftStep Because(string reason, bool isFirst) =>
-        this with { Step = Step with { Because = isFirst ? [reason] : [.. Step.Because.Where(old => old != reason), reason] } };
+    /// <summary>True for a step that is there for a reason of its own and is not exchanged: last time never came to it, or it mends the plan.</summary>
+    internal bool IsSettled { get; init; }
+
+    internal DraftStep Because(string reason) => this with { Step = Step with { Because = [.. Step.Because.Where(old => old != reason), reason] } };
+
+    internal DraftStep OnlyBecause(string reason) => this with { Step = Step with { Because = [reason] } };
 }

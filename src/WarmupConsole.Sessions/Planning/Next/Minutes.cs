@@ -56,7 +56,7 @@ internal static class Minutes
         PlanStep? step = ready.Exercise.IsSung ? WithKeys(ready, direction) : WithRounds(ready, direction);
         DraftStep old = draft.Steps[index];
         string reason = direction < 0 ? NextPlanTexts.Trimmed(draft.Frame.Minutes) : NextPlanTexts.Extended(draft.Frame.Minutes);
-        return step is null ? null : draft.With(index, (old with { Step = step }).Because(reason, isFirst: false));
+        return step is null ? null : draft.With(index, (old with { Step = step }).Because(reason));
     }
 
     private static PlanStep? WithKeys(WarmupStep ready, int direction)

@@ -18,6 +18,12 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
 {
     private const string Asked = "asked";
 
+    /// <summary>The strongest that was said of it, or empty.</summary>
+    internal string Strength { get; init; } = "";
+
+    /// <summary>True when the director asked for it; else it was heard.</summary>
+    internal bool IsAsked => Kind == Asked;
+
     /// <summary>
     /// All needs of the last session, the most often marked first, then in the order in which they were marked; after them the
     /// pitches that the director asked for, part by part: a pitch asked for is evidence like a mark.
@@ -41,25 +47,26 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
                 review.Marks.Where(mark => mark is { Kind: not null, IsPraise: false, Part.Length: > 0 })
                     .GroupBy(mark => (mark.Part, mark.Kind, Pitch: OnlyPitch(mark)?.Midi, Key: OnlyPitch(mark) is null ? mark.Key?.Name : null))
                     .Select(marks => Of([.. marks], input.Choir, review)))
-                .OrderByDescending(need => need.Rungs),
+                .OrderByDescending(need => need.Rungs).ThenByDescending(need => StrengthData.Order(need.Strength)),
         ];
 
     /// <summary>What every part has in the same key is one need, worded for everyone and looked for where the highest part sings.</summary>
     private static IEnumerable<Need> Together(Choir choir, IEnumerable<Need> needs) => needs
         .GroupBy(need => (need.Kind, need.Tonic, need.Pitch))
         .SelectMany(same => choir.Parts.Count > 1 && choir.Parts.All(part => same.Any(need => need.Part == part.Id))
-            ? [same.First() with { Words = MarkWords.Sentence(choir, [], same.Key.Kind, MarkWords.Where(choir.Notes, same.Key.Pitch, "", same.Key.Tonic)) }]
+            ? [same.First() with { Words = MarkWords.Sentence(choir, [], MarkWords.What(choir, same.Key.Kind, same.First().Strength), MarkWords.Where(choir.Notes, same.Key.Pitch, "", same.Key.Tonic)) }]
             : same.AsEnumerable());
 
     private static Need Of(ReviewMark[] marks, Choir choir, SessionReview review)
     {
         ReviewMark last = marks[^1];
         Pitch? pitch = OnlyPitch(last);
-        string words = MarkWords.Sentence(choir, [last.Part], last.Kind!, MarkWords.Where(choir.Notes, pitch, "", pitch is null ? last.Key : null));
+        string strength = marks.MaxBy(mark => StrengthData.Order(mark.Strength))!.Strength;
+        string words = MarkWords.Sentence(choir, [last.Part], MarkWords.What(choir, last.Kind!, strength), MarkWords.Where(choir.Notes, pitch, "", pitch is null ? last.Key : null));
         Pitch? tonic = review.Rungs.LastOrDefault(rung => rung.Step == last.Step && rung.Rung == last.Rung)?.Tonic ?? last.Key;
         string exercise = review.Steps.FirstOrDefault(step => step.Step == last.Step)?.ExerciseId ?? "";
         int rungs = marks.Select(mark => (mark.Step, mark.Rung)).Distinct().Count();
-        return new(last.Part, last.Kind!, tonic, pitch, exercise, rungs, words, DateOnly.FromDateTime(review.Start.DateTime));
+        return new(last.Part, last.Kind!, tonic, pitch, exercise, rungs, words, DateOnly.FromDateTime(review.Start.DateTime)) { Strength = strength };
     }
 
     private static Pitch? OnlyPitch(ReviewMark mark) => mark.Pitches.Count == 1 ? mark.Pitches[0] : null;

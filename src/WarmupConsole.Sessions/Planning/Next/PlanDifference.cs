@@ -2,7 +2,7 @@ using WarmupConsole.Music.Ladders;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
-/// <summary>A proposed plan against the last one, one line a step.</summary>
+/// <summary>A proposed plan against the last one: a line for each step, and under it why it changed.</summary>
 internal static class PlanDifference
 {
     internal static IReadOnlyList<string> Lines(Plan last, Draft draft) => [.. draft.Steps.SelectMany(step => Lines(last, draft, step))];
@@ -11,20 +11,17 @@ internal static class PlanDifference
     {
         PlanStep? old = step.Origin is { } origin ? last.Steps[origin] : null;
         bool isSame = old?.ExerciseId == step.Step.ExerciseId;
+        bool isKept = old is not null && isSame && old with { Because = [] } == step.Step with { Because = [] };
         string title = draft.Exercises[step.Step.ExerciseId].Title;
-        if (old is not null && isSame && old with { Because = [] } == step.Step with { Because = [] })
-        {
-            return [$"= {title}"];
-        }
-
         string work = Work(draft.Ready(step.Step));
-        string reasons = string.Join("; ", step.Step.Because);
-        return (old, isSame) switch
+        IEnumerable<string> head = (old, isSame) switch
         {
-            ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old)), reasons)],
-            ({ }, false) => [$"- {draft.Exercises[old.ExerciseId].Title}", NextPlanTexts.New(title, work, reasons)],
-            _ => [NextPlanTexts.New(title, work, reasons)],
+            _ when isKept => [$"= {title}"],
+            ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old)))],
+            ({ }, false) => [$"- {draft.Exercises[old.ExerciseId].Title}", NextPlanTexts.New(title, work)],
+            _ => [NextPlanTexts.New(title, work)],
         };
+        return head.Concat(isKept && !step.IsSettled ? [] : step.Step.Because.Select(NextPlanTexts.Reason));
     }
 
     /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>

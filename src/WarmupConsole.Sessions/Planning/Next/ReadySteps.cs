@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Exercises;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -6,8 +5,6 @@ namespace WarmupConsole.Sessions.Planning.Next;
 internal sealed class ReadySteps(NextPlanInput input)
 {
     private readonly Dictionary<PlanStep, WarmupStep> ready = [];
-
-    internal IReadOnlyDictionary<string, Exercise> Exercises => input.Exercises;
 
     internal WarmupStep Of(PlanStep step)
     {

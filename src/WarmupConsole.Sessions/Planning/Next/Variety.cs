@@ -9,12 +9,18 @@ internal static class Variety
     private const int FewestKeys = 3;
     private const int DaysInWeek = 7;
 
+    /// <summary>Semitones.</summary>
+    private const int MinorThird = 3;
+
+    /// <summary>What it takes to teach a line that nobody has sung yet.</summary>
+    private const int NewTalkSeconds = 60;
+
     internal static Draft Bring(Draft draft, NextPlanInput input, List<string> unmet)
     {
         int changed = 0;
         foreach (int index in ByWeek(draft, Week(input)))
         {
-            if (changed < Changes && Exchanged(draft, index, input) is { } exchanged)
+            if (changed < Changes && Exchanged(draft, index) is { } exchanged)
             {
                 (draft, changed) = (exchanged, changed + 1);
             }
@@ -28,10 +34,10 @@ internal static class Variety
         return draft;
     }
 
-    /// <summary>Steps that answer nothing: sung ones before the others, beginning at another one each week.</summary>
+    /// <summary>Steps that answer nothing and were sung last time: sung ones before the others, beginning at another one each week.</summary>
     private static IEnumerable<int> ByWeek(Draft draft, int week)
     {
-        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, Answers.Count: 0 })];
+        int[] free = [.. Enumerable.Range(0, draft.Steps.Count).Where(index => draft.Steps[index] is { Origin: not null, IsSettled: false, Answers.Count: 0 })];
         return Turned(free, week).OrderByDescending(index => draft.ExerciseOf(index).IsSung);
     }
 
@@ -41,26 +47,45 @@ internal static class Variety
     private static IEnumerable<T> Turned<T>(T[] things, int week) =>
         Enumerable.Range(0, things.Length).Select(index => things[(index + week) % things.Length]);
 
-    private static Draft? Exchanged(Draft draft, int index, NextPlanInput input)
+    private static Draft? Exchanged(Draft draft, int index)
     {
-        int errors = draft.Errors();
         Exercise old = draft.ExerciseOf(index);
-        HashSet<string> known = [.. input.Last.Steps.Select(step => step.ExerciseId)];
+        HashSet<string> known = [.. draft.Input.Last.Steps.Select(step => step.ExerciseId)];
         IEnumerable<Exercise> others = draft.Exercises.Values
-            .Where(other => other.Stage == old.Stage && !known.Contains(other.Id) && !draft.Uses(other.Id))
+            .Where(other => other.Stage == old.Stage && !known.Contains(other.Id) && !draft.Uses(other.Id) && HasSpanOf(old, other))
             .OrderBy(other => other.Id, StringComparer.Ordinal);
-        return Turned([.. others], Week(input))
-            .OrderByDescending(other => other.Purposes.Intersect(old.Purposes).Count())
-            .Select(other => draft.With(index, Instead(draft.Steps[index], old, other)))
-            .FirstOrDefault(tried => HasWork(tried, index, old) && tried.Errors() <= errors);
+        Draft[] tries =
+        [
+            .. Turned([.. others], Week(draft.Input))
+                .OrderByDescending(other => other.Purposes.Intersect(old.Purposes).Count())
+                .Select(other => draft.With(index, Instead(draft.Steps[index], old, other, draft.Input)))
+                .Where(tried => HasWork(tried, index, old)),
+        ];
+        return tries.FirstOrDefault(tried => tried.IsNoWorseThan(draft, PlanSeverity.Hint)) ?? tries.FirstOrDefault(tried => tried.IsNoWorseThan(draft, PlanSeverity.Warning));
     }
 
-    private static DraftStep Instead(DraftStep step, Exercise old, Exercise other) => step with
+    /// <summary>What a ladder asks of the voices follows from the lowest and the highest note, so these stay about where they were.</summary>
+    private static bool HasSpanOf(Exercise old, Exercise other)
     {
-        Step = step.Step with { ExerciseId = other.Id, Tempo = null, Rounds = null, TalkSeconds = null, Because = [NextPlanTexts.InsteadOf(old)] },
-    };
+        if (old.Pattern is null || other.Pattern is null)
+        {
+            return old.Pattern == other.Pattern;
+        }
 
-    /// <summary>A wide pattern may fit this choir in a key or two only: that is no exchange for a ladder.</summary>
-    private static bool HasWork(Draft draft, int index, Exercise old) =>
-        draft.Ready(draft.Steps[index].Step) is var ready && (old.IsSung ? ready.Ladder.Rungs.Count >= FewestKeys : ready.Rounds > 0);
+        ExerciseDemands before = ExerciseDemands.Of(old.Pattern, old.Mode);
+        ExerciseDemands after = ExerciseDemands.Of(other.Pattern, other.Mode);
+        return Math.Abs(after.Low.Semitones - before.Low.Semitones) <= MinorThird && Math.Abs(after.High.Semitones - before.High.Semitones) <= MinorThird;
+    }
+
+    private static DraftStep Instead(DraftStep step, Exercise old, Exercise other, NextPlanInput input)
+    {
+        int? talk = other.Stage == Stage.Sung && !input.IsKnown(other.Id) ? Math.Max(NewTalkSeconds, other.TalkSeconds) : null;
+        PlanStep exchanged = step.Step with { ExerciseId = other.Id, Tempo = null, Rounds = null, TalkSeconds = talk };
+        DraftStep instead = (step with { Step = exchanged }).OnlyBecause(NextPlanTexts.InsteadOf(old, [.. other.Purposes.Intersect(old.Purposes)]));
+        return talk is { } seconds ? instead.Because(NextPlanTexts.NewToChoir(seconds)) : instead;
+    }
+
+    /// <summary>A pattern may fit this choir in a key or two only, or leave parts out that it needs: that is no exchange for a ladder.</summary>
+    private static bool HasWork(Draft draft, int index, Exercise old) => draft.Ready(draft.Steps[index].Step) is var ready
+        && (old.IsSung ? ready.Ladder.Rungs.Count >= FewestKeys && Together.IsKeptIn(ready) : ready.Rounds > 0);
 }

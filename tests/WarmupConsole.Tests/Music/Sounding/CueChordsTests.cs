@@ -38,6 +38,22 @@ public class CueChordsTests
         CueChords.Tonic(Rung("E4"), Samples.Exercise("3 1"), Two).SkipLast(1),
         note => Assert.True(note.Velocity < CueChords.Tonic(Rung("E4"), Samples.Exercise("3 1"), Two)[^1].Velocity));
 
+    /// <summary>The loudness words of an exercise, and how loud the top and the rest of its cue chords are.</summary>
+    [Theory]
+    [InlineData("pp", 38, 26)]
+    [InlineData("p mf p", 50, 38)]
+    [InlineData("mf", 70, 58)]
+    [InlineData("ff p", 102, 90)]
+    public void The_cue_is_as_loud_as_the_exercise_begins(string dynamics, int top, int others)
+    {
+        Exercise exercise = Samples.Exercise("5 1") with { Dynamics = dynamics.Split(' ') };
+        IReadOnlyList<ScoreNote> tonic = CueChords.Tonic(Rung("E4"), exercise, Two);
+        IReadOnlyList<ScoreNote> toNext = CueChords.ToNextKey(Rung("E4"), Rung("F4"), exercise, Two);
+        Assert.Equal(top, tonic[^1].Velocity);
+        Assert.All(tonic.SkipLast(1), note => Assert.Equal(others, note.Velocity));
+        Assert.Equal([others, top], toNext.Select(note => note.Velocity).Distinct().Order());
+    }
+
     [Fact]
     public void To_the_next_key_lead_its_dominant_seventh_and_its_tonic_within_the_breath()
     {

@@ -49,6 +49,22 @@ public class MarkInputTests
     }
 
     [Fact]
+    public void Marks_of_one_line_are_logged_one_by_one_and_moved_and_taken_back_together()
+    {
+        LiveDriver driver = Marked("b good", "s a bit f, a s");
+        Assert.Equal(["basses good in D♭", "sopranos slightly flat in D♭", "altos sharp in D♭"], driver.Session.Marks.Select(mark => mark.Echo));
+        Assert.Equal([(2, "s a bit f, a s", "slightly"), (3, "s a bit f, a s", "")], driver.NewestEvents.Cast<MarkMade>().Select(made => (made.Id, made.Raw, made.Strength)));
+
+        driver.Send(new LiveInput.MoveMarkBack());
+        Assert.Equal([new MarkMoved(2, 1, 0), new MarkMoved(3, 1, 0)], driver.NewestEvents);
+        Assert.Equal(["basses good in D♭", "sopranos slightly flat in C", "altos sharp in C"], driver.Session.Marks.Select(mark => mark.Echo));
+
+        driver.Send(new LiveInput.UndoMark());
+        Assert.Equal([new MarkUndone(2), new MarkUndone(3)], driver.NewestEvents);
+        Assert.Equal("basses good in D♭", Assert.Single(driver.Session.Marks).Echo);
+    }
+
+    [Fact]
     public void A_mark_of_an_earlier_step_moves_along_the_keys_of_that_step()
     {
         LiveDriver driver = Marked("a f").Act(LiveAction.StepOn).Send(new LiveInput.MoveMarkBack());

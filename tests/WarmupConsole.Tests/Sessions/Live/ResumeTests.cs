@@ -72,6 +72,15 @@ public class ResumeTests
     }
 
     [Fact]
+    public void The_marks_of_one_line_come_back_as_the_marks_they_were()
+    {
+        LiveDriver driver = LiveSituations.SecondRung();
+        driver.Send(new LiveInput.MarkKept("s f, a very s", driver.Session.AnchorAt(driver.Now)));
+
+        Assert.Equal(["sopranos flat in D♭", "altos very sharp in D♭"], Resume(driver).Session.Marks.Select(mark => mark.Echo));
+    }
+
+    [Fact]
     public void A_log_that_ends_before_the_tempo_of_its_step_goes_on_at_the_tempo_of_the_plan()
     {
         SessionFacts facts = SessionFacts.Fold([new StepStarted(0, "scale", [60, 62]), new TimelineChanged(123_000, 0, 0), new StepStarted(1, "scale", [60])]);

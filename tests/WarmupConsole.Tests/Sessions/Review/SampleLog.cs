@@ -36,7 +36,7 @@ internal sealed class SampleLog
 
     internal SampleLog Mark(SampleMark mark) => After(
         1,
-        new MarkMade(mark.Id, mark.Step, mark.Rung, mark.Raw, mark.Parts, mark.Kind, mark.Key, mark.Named, mark.Pitch, mark.Place, moment.Nanoseconds));
+        new MarkMade(mark.Id, mark.Step, mark.Rung, mark.Raw, mark.Parts, mark.Kind, mark.Key, mark.Named, mark.Pitch, mark.Place, moment.Nanoseconds, mark.Strength));
 
     /// <summary>The machine was off for that long; its monotonic clock starts anew.</summary>
     internal SampleLog Restarted(int seconds, SessionEvent resumed)

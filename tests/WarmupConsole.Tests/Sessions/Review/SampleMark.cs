@@ -11,4 +11,5 @@ internal sealed record SampleMark(
     string? Key = null,
     bool Named = false,
     int? Pitch = null,
-    string Place = "");
+    string Place = "",
+    string Strength = "");

@@ -22,7 +22,7 @@ public sealed class SessionReviewTests
         Assert.Equal(
             [
                 new(0, "counted-breath", "Counted breath", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(20), 0, 2),
-                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(15), 2, 0),
+                new(1, "five-note-scale", "Five note scale", TimeSpan.FromSeconds(44), TimeSpan.FromSeconds(15), 2, 0) { HasKeys = true },
             ],
             review.Steps);
         Assert.Equal(("ended", "2027-02-16.yaml", TimeSpan.FromSeconds(93)), (review.Ending, review.PlanName, review.Spent));
@@ -87,12 +87,16 @@ public sealed class SessionReviewTests
     [InlineData("on D", null, "D4")]
     [InlineData("again", null, "C4 D4 E4 F4 G4")]
     [InlineData("", 64, "E4")]
-    [InlineData("", 80, "Ab5")]
+    [InlineData("", 52, "E4")]
+    [InlineData("", 76, "E4")]
+    [InlineData("", 80, "Ab4")]
+    [InlineData("", 32, "Ab4")]
+    [InlineData("", 70, "Bb4")]
     public void A_mark_means_as_few_pitches_as_it_says(string place, int? pitch, string meant)
     {
         SessionReview review = Of(TwoKeys().Mark(new(1, 0, 0, "raw", ["alto"], "flat", "C4", Pitch: pitch, Place: place)));
         Assert.Equal(meant, string.Join(' ', review.Marks[0].Pitches.Select(p => p.ToAscii())));
-        Assert.All(review.Marks[0].Pitches.Where(p => p.Midi < 79), p => Assert.Equal(1, Count(review, "alto", p.ToAscii()).Marked));
+        Assert.All(review.Marks[0].Pitches.Where(review.Rungs[0].Pitches["alto"].Contains), p => Assert.Equal(1, Count(review, "alto", p.ToAscii()).Marked));
         Assert.Equal(0, review.Counts.Where(count => count.Part != "alto").Sum(count => count.Marked));
     }
 
@@ -146,26 +150,104 @@ public sealed class SessionReviewTests
     [Fact]
     public void The_review_in_words_names_steps_marks_and_the_table()
     {
-        string text = ReviewText.Write(Of(TwoKeys().Mark(new(1, 0, 1, "tb s", ["tenor", "bass"], "sharp", "Db4", Place: "top")).Mark(new(2, 0, 1, "win\u001bdow", [], null)).After(4, new RunEnded("finished"))), SampleChoir.Four);
+        string text = ReviewText.Write(Of(Marked()), SampleChoir.Four);
         Assert.Equal(
             """
-            The Lantern Quay Singers, 16 February 2027, 19:30 to 19:30, plan 2027-02-16.yaml: 0:45, led to its end.
+            The Lantern Quay Singers, 16 February 2027, 19:30 to 19:30, plan 2027-02-16.yaml
+
+            Led to its end in 0:45: 1 step.
+            To work on: tenors and basses sharp (once, in D♭).
+            No praise was marked; 1 free note below.
 
             Steps
                1  Five note scale                    0:30  of it talk 0:02, 2 keys
 
             Marks
-              tenors and basses sharp at the top in D♭ (Five note scale), typed: tb s
+              tenors and basses slightly sharp at the top in D♭ (Five note scale), typed: tb s
               noted: win dow (Five note scale), typed: win dow
 
-            Pitches, marked / sung (in keys; a mark without a pitch counts for all pitches of its key)
-                    sopranos    altos   tenors   basses
-            """.ReplaceLineEndings("\n").Split('\n')[..^1],
-            text.Split('\n')[..10]);
+            Pitches with marks: in how many keys each was marked / sung; a mark without a pitch counts for all pitches of its key
+                    sopranos     altos    tenors    basses
+            """.ReplaceLineEndings("\n").Split('\n'),
+            text.Split('\n')[..15]);
         Assert.Contains("  A♭3          ·         ·     1 / 1     1 / 1\n", text, StringComparison.Ordinal);
-        Assert.Contains("  F4       0 / 2     0 / 2         ·         ·\n", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("\n  F4 ", text, StringComparison.Ordinal);
         Assert.DoesNotContain('\u001b', text);
     }
+
+    [Fact]
+    public void All_pitches_are_listed_when_asked_for()
+    {
+        string text = ReviewText.Write(Of(Marked()), SampleChoir.Four, allPitches: true);
+        Assert.Contains("\nPitches: in how many keys", text, StringComparison.Ordinal);
+        Assert.Contains("  F4       0 / 2     0 / 2         ·         ·\n", text, StringComparison.Ordinal);
+        Assert.Contains("  A♭3          ·         ·     1 / 1     1 / 1\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_marks_there_is_no_table()
+    {
+        string text = ReviewText.Write(Of(TwoKeys()), SampleChoir.Four);
+        Assert.EndsWith("\nNothing was marked.\n", text, StringComparison.Ordinal);
+        Assert.Contains("\nNothing to work on was marked.\nNo praise was marked.\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Steps_that_never_began_and_rounds_are_told_as_what_they_are()
+    {
+        SampleLog log = new SampleLog().Started().After(5, new StepStarted(0, "shoulder-rolls", [])).After(20, new RoundStarted(0, 0)).After(10, new StepStarted(1, "counted-breath", []))
+            .After(5, new StepStarted(2, "hum-thirds", [60])).After(15, new RunEnded("ended"));
+        SessionReview review = SessionReview.From(log.Records, SampleChoir.Four, SampleExercises.All, SamplePlans.Calm);
+        string[] lines = ReviewText.Write(review, SampleChoir.Four).Split('\n');
+
+        Assert.Equal(["trill-fifth", "five-note-scale", "thirds-climb", "arpeggio", "sighing-hum"], review.NotBegun.Select(step => step.ExerciseId));
+        Assert.Equal("Ended early after 0:55 of 15 minutes: 1 of 8 steps, 2 passed over, 5 never begun.", lines[2]);
+        Assert.EndsWith("talk 0:20, 1 round", lines[7], StringComparison.Ordinal);
+        Assert.EndsWith("passed over: no round was begun", lines[8], StringComparison.Ordinal);
+        Assert.EndsWith("passed over: no key was sung to its end", lines[9], StringComparison.Ordinal);
+        Assert.Equal("   4  Trill fifth                           –  never began", lines[10]);
+    }
+
+    [Theory]
+    [InlineData("finished", "Led to its end in 0:39 of 15 minutes: ")]
+    [InlineData("ended", "Ended early after 0:39 of 15 minutes: ")]
+    [InlineData("", "Cut off after 0:39 of 15 minutes: ")]
+    public void The_first_sentence_says_how_it_ended(string why, string sentence)
+    {
+        SampleLog log = why.Length == 0 ? TwoKeys() : TwoKeys().After(0, new RunEnded(why));
+        Assert.StartsWith(sentence, Summary(log)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_run_that_goes_on_is_not_cut_off() => Assert.StartsWith(
+        "Still running, so far 0:39: ",
+        ReviewText.Write(Of(TwoKeys()) with { Ending = SessionReview.Running }, SampleChoir.Four).Split('\n')[2],
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void What_was_marked_most_comes_first_and_no_more_than_three_are_named()
+    {
+        SampleLog log = TwoKeys().Mark(new(1, 0, 1, "", ["soprano"], "late", "Db4")).Mark(new(2, 0, 0, "", ["alto"], "flat", "C4")).Mark(new(3, 0, 1, "", ["alto"], "flat", "Db4", Strength: "very"))
+            .Mark(new(4, 0, 1, "", ["alto"], "dark", "Db4")).Mark(new(5, 0, 1, "", ["bass"], "thin", "Db4")).Mark(new(6, 0, 1, "", [], "good", "Db4"));
+        Assert.Equal("To work on: altos flat (2 times, in C and D♭), sopranos late (once, in D♭), altos dark (once, in D♭) and 1 more.", Summary(log)[1]);
+        Assert.Equal("Went well: everyone good (once, in D♭).", Summary(log)[2]);
+    }
+
+    /// <summary>The parts that were marked on a pitch, and how the mark is told.</summary>
+    [Theory]
+    [InlineData("alto", "altos flat on E4 (in C)")]
+    [InlineData("tenor", "tenors flat on E3 (in C)")]
+    [InlineData("alto tenor", "altos and tenors flat on E in C")]
+    public void A_named_pitch_is_told_in_the_octave_that_was_sung(string parts, string sentence) => Assert.Contains(
+        $"  {sentence} (Five note scale)",
+        ReviewText.Write(Of(TwoKeys().Mark(new(1, 0, 0, "raw", parts.Split(' '), "flat", "C4", Pitch: 64))), SampleChoir.Four),
+        StringComparison.Ordinal);
+
+    private static string[] Summary(SampleLog log) =>
+        ReviewText.Write(SessionReview.From(log.Records, SampleChoir.Four, SampleExercises.All, SamplePlans.Calm), SampleChoir.Four).Split('\n')[2..5];
+
+    private static SampleLog Marked() => TwoKeys().Mark(new(1, 0, 1, "tb s", ["tenor", "bass"], "sharp", "Db4", Place: "top", Strength: "slightly"))
+        .Mark(new(2, 0, 1, "win\u001bdow", [], null)).After(4, new RunEnded("finished"));
 
     /// <summary>The five-note scale in C and D flat.</summary>
     private static SampleLog TwoKeys() => new SampleLog().Started()
