@@ -40,10 +40,21 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
     internal static CutOffRun? Rebuild(string path, SessionLog log, RunStarted start)
     {
         SessionFacts facts = SessionFacts.Fold(log.Records.Select(record => record.Event));
-        return facts is { HasBegun: true, HasEnded: false } && LoggedContent.Read(start) is { Plan: { } plan } content && facts.StepIndex < plan.Steps.Count
-            ? new(path, WarmupBuilder.Build(content.Choir, plan, content.Exercises), facts, SessionReview.From(log.Records, content.Choir, content.Exercises).Spent)
+        if (facts is not { HasBegun: true, HasEnded: false } || LoggedContent.Read(start, log.Records) is not { } content || PlanOf(start, content) is not { } plan)
+        {
+            return null;
+        }
+
+        Warmup planned = WarmupBuilder.Build(content.Choir, plan, content.Exercises);
+        Warmup warmup = planned with { Steps = [.. planned.Steps, .. content.PutIn(log.Records)] };
+        return facts.Order.Append(facts.StepIndex).All(step => step >= 0 && step < warmup.Steps.Count)
+            ? new(path, warmup, facts, SessionReview.From(log.Records, content.Choir, content.Exercises).Spent)
             : null;
     }
+
+    /// <summary>An open run has a plan without steps; null for one that cannot be read any more.</summary>
+    private static Plan? PlanOf(RunStarted start, LoggedContent content) =>
+        start.PlanYaml.Length > 0 ? content.Plan : new() { Title = AppTexts.OpenTitle, Steps = [] };
 
     private string KeyName(WarmupStep step, int midi) =>
         step.Ladder.Rungs.FirstOrDefault(rung => rung.Tonic.Midi == midi) is { } rung ? $" in {Warmup.Choir.Notes.WriteName(rung.Tonic)}" : "";

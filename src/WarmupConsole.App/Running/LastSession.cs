@@ -25,7 +25,7 @@ internal sealed record LastSession(string Path, LoggedContent Content, SessionRe
             return new(null, log.Problems);
         }
 
-        return log.Value.Start is { } start && LoggedContent.Read(start) is { } content
+        return log.Value.Start is { } start && LoggedContent.Read(start, log.Value.Records) is { } content
             ? new(new(file, content, LookBack(file, log.Value, content), log.Value.Damages), [])
             : Bad(file, AppTexts.NoStart);
     }

@@ -35,6 +35,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         PortChoice port = Ports.Choose(composition, request.Port);
         IPlayer player = composition.StartPlayer(request.Files);
         LiveRun run = new(start, composition.Clock, player, port, log);
+        run.Host.Exercises = content.Folder.Exercises;
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))
         {

@@ -27,7 +27,7 @@ internal sealed class SeasonReader
         }
 
         leftOut.AddRange(read.Value.Damages.GroupBy(damage => damage.Sentence).Select(same => SeasonTexts.Damaged(name, same.Count(), same.Key)));
-        if (read.Value.Start is not { } start || ContentOf(start) is not { } content)
+        if (read.Value.Start is not { } start || ContentOf(start)?.With(read.Value.Records) is not { } content)
         {
             leftOut.Add(SeasonTexts.Unreadable(name, AppTexts.NoStart));
             return;

@@ -1,9 +1,12 @@
 using System.Collections.Concurrent;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
@@ -44,6 +47,11 @@ internal sealed class SessionHost : ILiveConsole
     public ConsoleStatus Status => _status;
 
     public Moment Now => _clock.Now;
+
+    public IReadOnlyList<Exercise> Exercises { get; internal set; } = [];
+
+    public void Insert(Exercise exercise, bool now) =>
+        Post(new LiveInput.Insert(WarmupBuilder.Alone(_session.Warmup.Choir, exercise), ExerciseFile.Write([exercise]), now));
 
     public void Post(LiveInput input)
     {

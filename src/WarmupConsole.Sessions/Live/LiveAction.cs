@@ -54,6 +54,12 @@ public enum LiveAction
     /// <summary>A part sings this step in the other octave, or in its own again.</summary>
     SwapOctave,
 
+    /// <summary>Put an exercise in behind the present step.</summary>
+    InsertNext,
+
+    /// <summary>Put an exercise in here and introduce it.</summary>
+    InsertNow,
+
     /// <summary>End the warm-up here.</summary>
     End,
 }

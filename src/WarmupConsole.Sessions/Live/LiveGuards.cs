@@ -22,11 +22,11 @@ internal static class LiveGuards
         LiveTexts.NoPlan,
         session => session.Step is { } step && session.Rungs.Count == 0 && Phases(step) == 0);
 
-    public static LiveGuard NextStep { get; } = new("another step follows", LiveTexts.LastStep, session => session.StepIndex + 1 < session.Warmup.Steps.Count);
+    public static LiveGuard NextStep { get; } = new("another step follows", LiveTexts.LastStep, session => session.NextStepIndex is not null);
 
     public static LiveGuard LastStep { get; } = new("last step", LiveTexts.NotLastStep, session => !NextStep.Holds(session));
 
-    public static LiveGuard PreviousStep { get; } = new("a step came before", LiveTexts.FirstStep, session => session.StepIndex > 0);
+    public static LiveGuard PreviousStep { get; } = new("a step came before", LiveTexts.FirstStep, session => session.PreviousStepIndex is not null);
 
     public static LiveGuard NextKey { get; } = new("another key follows", LiveTexts.LastKey, session => session.NextRung is not null);
 

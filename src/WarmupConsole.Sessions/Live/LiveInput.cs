@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.Sessions.Live;
 
@@ -21,6 +22,9 @@ public abstract record LiveInput
 
     /// <summary>This part, by its id, in the other octave, or in its own again.</summary>
     public sealed record SwapOctave(string PartId) : LiveInput;
+
+    /// <summary>Put in this step, now or next, and keep its exercise in the log as this text.</summary>
+    public sealed record Insert(WarmupStep Step, string ExerciseYaml, bool Now) : LiveInput;
 
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;

@@ -84,24 +84,37 @@ public static class LiveMachine
             case LiveInput.JumpTo jump:
                 Jump(jump, states);
                 break;
+            case LiveInput.Insert insert:
+                Act(insert.Now || IsAtNothing(turn.Session) ? LiveAction.InsertNow : LiveAction.InsertNext, input, states);
+                break;
             case LiveInput.Sing:
                 Act(LiveAction.ChooseParts, input, states);
                 break;
             case LiveInput.SwapOctave:
                 Act(LiveAction.SwapOctave, input, states);
                 break;
-            case LiveInput.Trouble trouble:
-                states.Fire(LiveAction.Silence);
-                turn.Tell(trouble.Sentence, trouble: true);
-                break;
-            case LiveInput.News news:
-                turn.Tell(news.Sentence);
-                break;
-            case LiveInput.LogTrouble trouble:
-                turn.Tell(trouble.Sentence, trouble: true);
+            case LiveInput.Trouble or LiveInput.News or LiveInput.LogTrouble:
+                Hear(input, states);
                 break;
             default:
                 TakeMark(input, turn);
+                break;
+        }
+    }
+
+    private static void Hear(LiveInput outside, LiveStates states)
+    {
+        switch (outside)
+        {
+            case LiveInput.Trouble trouble:
+                states.Fire(LiveAction.Silence);
+                states.Turn.Tell(trouble.Sentence, trouble: true);
+                break;
+            case LiveInput.News news:
+                states.Turn.Tell(news.Sentence);
+                break;
+            case LiveInput.LogTrouble trouble:
+                states.Turn.Tell(trouble.Sentence, trouble: true);
                 break;
         }
     }
@@ -129,6 +142,9 @@ public static class LiveMachine
         }
     }
 
+    /// <summary>Without a plan nothing is present that another step could come behind.</summary>
+    private static bool IsAtNothing(LiveSession session) => session is { State: LiveState.Introduce, Step: null };
+
     private static void Jump(LiveInput.JumpTo jump, LiveStates states)
     {
         if (new LiveVoices(states.Turn).WhyNotJump(jump.Tonic) is { } reason)
@@ -144,7 +160,7 @@ public static class LiveMachine
     private static void Act(LiveAction action, LiveInput? asked, LiveStates states)
     {
         LiveTurn turn = states.Turn;
-        bool asksMore = action is LiveAction.JumpToKey or LiveAction.ChooseParts or LiveAction.SwapOctave;
+        bool asksMore = action is LiveAction.JumpToKey or LiveAction.ChooseParts or LiveAction.SwapOctave or LiveAction.InsertNext or LiveAction.InsertNow;
         if ((states.WhyNot(action) ?? (asksMore && asked is null ? LiveTexts.SayWhich : null)) is { } reason)
         {
             turn.Tell(reason);

@@ -8,20 +8,23 @@ internal sealed class LiveMarks(LiveTurn turn)
 {
     private LiveSession Session => turn.Session;
 
-    /// <summary>A mark of its own; or the words of a pin, unless that was taken back meanwhile or has words already.</summary>
+    /// <summary>One line may hold several marks; they are taken back and moved together. The first one puts a pin in words, unless that was taken back meanwhile or has words already.</summary>
     public void Keep(LiveInput.MarkKept kept)
     {
-        if (Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin) is { } pin)
+        LiveMark? pin = Session.Marks.FirstOrDefault(mark => mark.Id == kept.Pin && mark.IsPin);
+        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(kept.Raw, Session.Warmup.Choir);
+        if (pin is not null)
         {
-            PutInWords(pin, kept.Raw);
+            PutInWords(pin, contents[0]);
         }
-        else
+
+        foreach (MarkContent content in contents.Skip(pin is null ? 0 : 1))
         {
-            Add(MarkGrammar.Parse(kept.Raw, Session.Warmup.Choir), kept.Anchor);
+            Add(content, pin?.Anchor ?? kept.Anchor);
         }
     }
 
-    public void Pin() => Add(MarkGrammar.Parse("", Session.Warmup.Choir), Session.AnchorAt(turn.Now));
+    public void Pin() => Add(new("", [], null, null, null, ""), Session.AnchorAt(turn.Now));
 
     public void Undo()
     {
@@ -64,27 +67,21 @@ internal sealed class LiveMarks(LiveTurn turn)
         return anchor with { Tonic = anchor.Rung < rungs.Count ? rungs[anchor.Rung].Tonic : null };
     }
 
-    /// <summary>One line may hold several marks; they are taken back and moved together.</summary>
-    private void Add(IEnumerable<MarkContent> line, MarkAnchor anchor)
+    private void Add(MarkContent content, MarkAnchor anchor)
     {
-        foreach (MarkContent content in line)
-        {
-            LiveMark mark = Unflushed(Session.NextMarkId, content, anchor);
-            Record(Made(mark), [.. Session.Marks, mark]);
-            turn.Session = Session with { NextMarkId = mark.Id + 1 };
-        }
+        LiveMark mark = Unflushed(Session.NextMarkId, content, anchor);
+        Record(Made(mark), [.. Session.Marks, mark]);
+        turn.Session = Session with { NextMarkId = mark.Id + 1 };
     }
 
-    /// <summary>What was said last is the newest mark. Further marks of the line are made where the pin is.</summary>
-    private void PutInWords(LiveMark pin, string raw)
+    /// <summary>What was said last is the newest mark.</summary>
+    private void PutInWords(LiveMark pin, MarkContent content)
     {
-        IReadOnlyList<MarkContent> line = MarkGrammar.Parse(raw, Session.Warmup.Choir);
-        LiveMark worded = Unflushed(pin.Id, line[0], pin.Anchor);
+        LiveMark worded = Unflushed(pin.Id, content, pin.Anchor);
         MarkMade made = Made(worded);
         Record(
             new MarkWorded(made.Id, made.Raw, made.Parts, made.Kind, made.Key, made.KeyNamed, made.Pitch, made.Place, made.Strength),
             [.. Session.Marks.Where(mark => mark != pin), worded]);
-        Add(line.Skip(1), pin.Anchor);
     }
 
     private LiveMark Unflushed(int id, MarkContent content, MarkAnchor anchor) =>

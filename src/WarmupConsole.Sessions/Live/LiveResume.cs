@@ -16,7 +16,7 @@ internal static class LiveResume
             turn.Session = AtFacts(turn.Session, facts);
         }
 
-        turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
+        turn.Session = WithMarks(turn.Session with { ChangedOrder = facts.Order }, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
         if (facts is { HasBegun: true, MilliBpm: 0 })
         {
@@ -52,19 +52,15 @@ internal static class LiveResume
 
     private static LiveSession WithMarks(LiveSession session, SessionFacts facts) => session with
     {
-        Marks = [.. facts.Marks.GroupBy(mark => (mark.Raw, mark.Nanoseconds)).SelectMany(line => Marks(session, [.. line]))],
+        Marks = [.. facts.Marks.Select((mark, at) => Mark(session, mark, facts.Marks.Take(at).Count(earlier => (earlier.Raw, earlier.Nanoseconds) == (mark.Raw, mark.Nanoseconds))))],
         NextMarkId = facts.NextMarkId,
     };
 
-    /// <summary>The marks of one typed line, in the order in which the grammar finds them.</summary>
-    private static IEnumerable<LiveMark> Marks(LiveSession session, MarkFact[] line)
+    /// <summary>What a mark says follows from its line, and from its place among the marks of that line.</summary>
+    private static LiveMark Mark(LiveSession session, MarkFact fact, int place)
     {
-        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(line[0].Raw, session.Warmup.Choir);
-        return line.Select((fact, index) => Mark(session, fact, contents[Math.Min(index, contents.Count - 1)]));
-    }
-
-    private static LiveMark Mark(LiveSession session, MarkFact fact, MarkContent content)
-    {
+        IReadOnlyList<MarkContent> contents = MarkGrammar.Parse(fact.Raw, session.Warmup.Choir);
+        MarkContent content = contents[Math.Min(place, contents.Count - 1)];
         MarkAnchor anchor = LiveMarks.AnchorAt(session, new(fact.Step, fact.Rung, null, new(fact.Nanoseconds)));
         return new(fact.Id, content, anchor, MarkWords.Echo(content, anchor, session.Warmup.Choir), IsFlushed: true);
     }

@@ -89,12 +89,12 @@ public sealed record LiveSession
     /// <summary>In the order in which they were made or put in words, without those taken back.</summary>
     public IReadOnlyList<LiveMark> Marks { get; init; } = [];
 
+    /// <summary>The pinned moments that have no words yet, the oldest first.</summary>
+    public IEnumerable<LiveMark> Pins => Marks.Where(mark => mark.IsPin);
+
     /// <summary>The marks of the line that was typed last; several when the line held several. They are confirmed, moved and taken back together.</summary>
     public IReadOnlyList<LiveMark> NewestLine =>
         [.. Marks.Where(mark => (mark.Anchor.At, mark.Content.Raw) == (Marks[^1].Anchor.At, Marks[^1].Content.Raw))];
-
-    /// <summary>The pinned moments that have no words yet, the oldest first.</summary>
-    public IEnumerable<LiveMark> Pins => Marks.Where(mark => mark.IsPin);
 
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
@@ -112,6 +112,21 @@ public sealed record LiveSession
     public WarmupStep? Step => StepIndex >= Warmup.Steps.Count ? null
         : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
         : Warmup.Steps[StepIndex];
+
+    /// <summary>The numbers of the steps in the order in which they are led, where exercises were put in or left out; empty as planned.</summary>
+    public IReadOnlyList<int> ChangedOrder { get; init; } = [];
+
+    /// <summary>The numbers of the steps in the order in which they are led. A step keeps its number, whatever is put in before it.</summary>
+    public IReadOnlyList<int> Order => ChangedOrder.Count > 0 ? ChangedOrder : [.. Enumerable.Range(0, Warmup.Steps.Count)];
+
+    /// <summary>The place of the present step in the order, from 0; −1 where there is none.</summary>
+    public int Place => ChangedOrder.Count > 0 ? Order.ToList().IndexOf(StepIndex) : StepIndex < Warmup.Steps.Count ? StepIndex : -1;
+
+    /// <summary>The step that comes next: in a run without a plan none, after the last one that was put in; null at the end of a plan.</summary>
+    public int? NextStepIndex => Place + 1 < Order.Count && Place >= 0 ? Order[Place + 1] : Warmup.IsOpen && Place >= 0 ? Warmup.Steps.Count : null;
+
+    /// <summary>The step before, or null.</summary>
+    public int? PreviousStepIndex => Place > 0 ? Order[Place - 1] : Place < 0 && Order.Count > 0 ? Order[^1] : null;
 
     /// <summary>The rung now sung, cued or just sung, or null.</summary>
     public Rung? Rung => RungIndex < Rungs.Count ? Rungs[RungIndex] : null;

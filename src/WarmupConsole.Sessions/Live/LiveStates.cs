@@ -84,7 +84,7 @@ internal sealed class LiveStates
     }
 
     private bool MovesOn(LiveAction action) =>
-        action is LiveAction.GoOn or LiveAction.Pause or LiveAction.Repeat or LiveAction.StepBack or LiveAction.StepOn or LiveAction.JumpToKey or LiveAction.End
+        action is LiveAction.GoOn or LiveAction.Pause or LiveAction.Repeat or LiveAction.StepBack or LiveAction.StepOn or LiveAction.JumpToKey or LiveAction.InsertNow or LiveAction.End
         || (action, turn.Session.State) is (LiveAction.RollOrWait, LiveState.Wait);
 
     /// <summary>Why an action would do nothing, or null when it would act.</summary>
@@ -107,6 +107,7 @@ internal sealed class LiveStates
     {
         To(LiveState.Ready, LiveTrigger.GoOn, LiveState.Introduce);
         To(LiveState.Ready, LiveTrigger.End, LiveState.Finished);
+        ConfigureInsert(LiveState.Ready);
         Stay(LiveState.Ready, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
         Stay(LiveState.Ready, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
         machine.Configure(LiveState.Ready)
@@ -259,6 +260,13 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.Slower, LiveGuards.CanGoSlower, tempo.Slower);
         Stay(state, LiveTrigger.TapTempo, LiveGuards.HasTempo, tempo.Tap);
         Stay(state, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        ConfigureInsert(state);
+    }
+
+    private void ConfigureInsert(LiveState state)
+    {
+        Stay(state, LiveTrigger.InsertNext, LiveGuards.Always, steps.InsertNext);
+        To(state, LiveTrigger.InsertNow, LiveState.Introduce);
     }
 
     private void To(LiveState from, LiveTrigger trigger, LiveState to, params LiveGuard[] guards)

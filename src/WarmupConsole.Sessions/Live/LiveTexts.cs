@@ -5,7 +5,7 @@ internal static class LiveTexts
 {
     public const string NotStarted = "The warm-up has not started; go on starts it.";
     public const string Over = "The warm-up is over; marks can still be typed.";
-    public const string NoPlan = "There is no plan to lead; marks can be typed, and end closes the session.";
+    public const string NoPlan = "There is no plan to lead: put in an exercise, or type marks; end closes the session.";
     public const string NothingSungYet = "Nothing was led in this step yet; go on begins it.";
     public const string KeysNotBegun = "The keys have not begun; go on leads in to the first.";
     public const string NoKeys = "This step has no keys.";
@@ -25,12 +25,13 @@ internal static class LiveTexts
     public const string NothingToTurnTo = "There is no key behind this one to turn back to.";
     public const string NoMark = "There is no mark to take back or move.";
     public const string FirstRung = "This mark already belongs to the first key of its step.";
-    public const string SayWhich = "It needs a name: a key, or parts.";
+    public const string SayWhich = "It needs a name: a key, parts, or an exercise.";
     public const string BreathLimits = "A breath between two keys lasts 1 to 8 beats; this is the end of it, or the step has no keys.";
     public const string LeadsOn = "The piano leads to the next key; ask again once it is sung.";
     public const string ChordIsWhole = "Every part has its tone; the key for the held chord releases it.";
     public const string AloneToTheEnd = "alone to the end of this key; then its first note, and it waits";
     public const string PartsChanged = "other parts";
+    public const string PutIn = "put in";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
@@ -59,6 +60,8 @@ internal static class LiveTexts
     public static string BreathOf(string beats) => $"breath, in beats: {beats}";
 
     public static string ToneHeld(string part) => $"held: up to {part}";
+
+    public static string PutInNext(string title) => $"put in: {title}";
 
     public static string Skipped(string title, string reason) => $"Passed over: {title}. {reason}";
 

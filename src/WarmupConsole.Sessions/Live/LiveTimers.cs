@@ -28,7 +28,7 @@ public sealed record LiveTimers(
         TimeSpan left = StepLeft(session, now);
         TimeSpan later = session.State == LiveState.Finished
             ? TimeSpan.Zero
-            : new(session.Warmup.Steps.Skip(session.StepIndex + 1).Sum(next => next.Planned.Ticks));
+            : new(session.Order.Skip(session.Place + 1).Sum(next => session.Warmup.Steps[next].Planned.Ticks));
         return new(session.Step?.Planned ?? TimeSpan.Zero, step, step + left, session.Warmup.Planned, whole, whole + left + later);
     }
 

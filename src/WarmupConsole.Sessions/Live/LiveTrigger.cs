@@ -24,6 +24,8 @@ internal enum LiveTrigger
     JumpToKey = LiveAction.JumpToKey,
     ChooseParts = LiveAction.ChooseParts,
     SwapOctave = LiveAction.SwapOctave,
+    InsertNext = LiveAction.InsertNext,
+    InsertNow = LiveAction.InsertNow,
     End = LiveAction.End,
 
     /// <summary>The beats of the present state are over.</summary>

@@ -12,6 +12,7 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
 
     public void Introduce(Transition transition)
     {
+        WarmupStep? before = transition.Source == LiveState.Ready ? null : Session.Step;
         holds.Release();
         if (transition.Trigger != LiveTrigger.TimeElapsed && Session.StateEnd is not null)
         {
@@ -23,7 +24,12 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             TellWhyPassedOver();
         }
 
-        turn.Session = AtStep(Session, Session.StepIndex + StepsFrom(transition)) with
+        if (transition.Trigger == LiveTrigger.InsertNow)
+        {
+            Insert(transition.Source == LiveState.Ready ? 0 : PlaceBehind);
+        }
+
+        turn.Session = AtStep(Session, StepFrom(transition)) with
         {
             HasBegun = true,
             Clocks = Session.Clocks.At(turn.Now, running: true).NewStep(turn.Now),
@@ -33,6 +39,32 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             turn.Record(new StepStarted(Session.StepIndex, step.Exercise.Id, SessionKeys.Of(Session.Rungs)));
             turn.RecordTimeline(new(Session.Tempo, Beats.Zero, turn.Now));
         }
+        else if (before is not null)
+        {
+            turn.Record(new StepsOver(Session.StepIndex - 1));
+        }
+    }
+
+    /// <summary>Behind the present step; before the start, as the first one.</summary>
+    public void InsertNext()
+    {
+        bool isFirst = Session.State == LiveState.Ready;
+        Insert(isFirst ? 0 : PlaceBehind);
+        turn.Session = isFirst ? AtStep(Session, Session.Order[0]) : Session;
+    }
+
+    /// <summary>Behind the present step, or where none is present, behind the last one.</summary>
+    private int PlaceBehind => Session.Place < 0 ? Session.Order.Count : Session.Place + 1;
+
+    private void Insert(int place)
+    {
+        LiveInput.Insert insert = (LiveInput.Insert)turn.Asked!;
+        int number = Session.Warmup.Steps.Count;
+        IReadOnlyList<int> order = [.. Session.Order.Take(place), number, .. Session.Order.Skip(place)];
+        turn.Session = Session with { Warmup = Session.Warmup with { Steps = [.. Session.Warmup.Steps, insert.Step] }, ChangedOrder = order };
+        turn.Record(new StepAdded(number, insert.Step.Exercise.Id, insert.ExerciseYaml));
+        turn.Record(new OrderChanged(order, LiveTexts.PutIn));
+        turn.Tell(LiveTexts.PutInNext(insert.Step.Exercise.Title));
     }
 
     public void Phase(Transition transition)
@@ -94,11 +126,12 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
         };
     }
 
-    private static int StepsFrom(Transition transition) => transition switch
+    private int StepFrom(Transition transition) => transition switch
     {
-        { Source: LiveState.Ready } => 0,
-        { Trigger: LiveTrigger.StepBack } => -1,
-        _ => 1,
+        { Trigger: LiveTrigger.InsertNow } => Session.Warmup.Steps.Count - 1,
+        { Source: LiveState.Ready } => Session.Order.Count > 0 ? Session.Order[0] : 0,
+        { Trigger: LiveTrigger.StepBack } => Session.PreviousStepIndex!.Value,
+        _ => Session.NextStepIndex!.Value,
     };
 
     private (int Round, int Phase) NextPhase(Transition transition)

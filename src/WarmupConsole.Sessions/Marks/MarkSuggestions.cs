@@ -34,7 +34,7 @@ public static class MarkSuggestions
     /// <summary>What was said in this session without its place, and how often.</summary>
     private static Dictionary<string, int> Said(Choir choir, IReadOnlyList<LiveMark> marks) => marks
         .Where(mark => !mark.Content.IsFreeNote)
-        .CountBy(mark => MarkWords.Sentence(choir, mark.Content.PartIds, mark.Content.KindId!, ""))
+        .CountBy(mark => MarkWords.Sentence(choir, mark.Content.PartIds, MarkWords.What(choir, mark.Content.KindId!, ""), ""))
         .ToDictionary();
 
     /// <summary>Every part by its plural and its letters, every group by its name, and nobody in particular.</summary>

@@ -15,12 +15,10 @@ public static class MarkWords
         ArgumentNullException.ThrowIfNull(content);
         ArgumentNullException.ThrowIfNull(anchor);
         ArgumentNullException.ThrowIfNull(choir);
-        if (content.KindId is not { } kind)
-        {
-            return content.Raw.Length > 0 ? "noted: " + MarkText.Clean(content.Raw) : $"pinned {Where(choir.Notes, null, "", anchor.Tonic)}".TrimEnd();
-        }
-
-        return Sentence(choir, content.PartIds, What(choir, kind, content.Strength), Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic));
+        return content.KindId is { } kind
+            ? Sentence(choir, content.PartIds, What(choir, kind, content.Strength), Where(choir.Notes, content.Pitch, content.Place, content.Key ?? anchor.Tonic))
+            : content.Raw.Length > 0 ? "noted: " + MarkText.Clean(content.Raw)
+            : $"pinned {Where(choir.Notes, null, "", anchor.Tonic)}".TrimEnd();
     }
 
     /// <summary>Who was what, and where: "altos flat in E". The last argument may be empty.</summary>

@@ -11,7 +11,7 @@ public static class TypedParts
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(choir);
         MarkVocabulary vocabulary = new(choir);
-        WordCursor cursor = new([.. MarkText.Tokens(typed).Where(token => token != MarkText.ClauseEnd)]);
+        WordCursor cursor = new(MarkText.Tokens(typed));
         List<string> named = [];
         while (cursor.Left > 0)
         {
@@ -19,7 +19,7 @@ public static class TypedParts
             {
                 named.AddRange(ids);
             }
-            else if (!cursor.TryTake("and", "the", "only"))
+            else if (!cursor.TryTake("and", "the", "only", MarkText.ClauseEnd))
             {
                 return null;
             }

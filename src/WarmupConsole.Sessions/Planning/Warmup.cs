@@ -5,6 +5,9 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>A plan made ready for one choir. With no steps it is an open session: marks and timers only.</summary>
 public sealed record Warmup(Choir Choir, Plan Plan, IReadOnlyList<WarmupStep> Steps)
 {
-    /// <summary>The sum of the steps.</summary>
-    public TimeSpan Planned => new(Steps.Sum(step => step.Planned.Ticks));
+    /// <summary>True without a plan: exercises are put in as it runs.</summary>
+    public bool IsOpen => Plan.Steps.Count == 0;
+
+    /// <summary>The sum of the steps of the plan; of a run without one, of what was put in.</summary>
+    public TimeSpan Planned => new(Steps.Take(IsOpen ? Steps.Count : Plan.Steps.Count).Sum(step => step.Planned.Ticks));
 }

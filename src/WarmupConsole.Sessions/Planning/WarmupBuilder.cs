@@ -20,6 +20,14 @@ public static class WarmupBuilder
         return new(choir, plan, [.. plan.Steps.Select(step => Step(choir, step, exercises[step.ExerciseId]))]);
     }
 
+    /// <summary>An exercise made ready alone, as its own file has it: it is put in while another plan runs.</summary>
+    public static WarmupStep Alone(Choir choir, Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(choir);
+        ArgumentNullException.ThrowIfNull(exercise);
+        return Step(choir, new PlanStep { ExerciseId = exercise.Id }, exercise);
+    }
+
     private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
     {
         Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;

@@ -147,22 +147,10 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
                 marks[index] = marks[index] with { Step = moved.Step, Rung = moved.Rung, WasMoved = true };
                 break;
             case MarkWorded worded when marks.FindIndex(mark => mark.Made.Id == worded.Id) is >= 0 and int index:
-                marks[index] = marks[index] with { Made = InWords(marks[index].Made, worded) };
+                marks[index] = marks[index].InWords(worded);
                 break;
         }
     }
-
-    private static MarkMade InWords(MarkMade pin, MarkWorded worded) => pin with
-    {
-        Raw = worded.Raw,
-        Parts = worded.Parts,
-        Kind = worded.Kind,
-        Key = worded.Key,
-        KeyNamed = worded.KeyNamed,
-        Pitch = worded.Pitch,
-        Place = worded.Place,
-        Strength = worded.Strength,
-    };
 
     private StepTally Tally(int step)
     {

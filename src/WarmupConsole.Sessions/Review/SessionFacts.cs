@@ -42,6 +42,9 @@ public sealed record SessionFacts
     /// <summary>Beats of breath in the step where they were changed; 0 as planned.</summary>
     public int BreathBeats { get; init; }
 
+    /// <summary>The order of the steps by their numbers, where it was changed; empty as planned.</summary>
+    public IReadOnlyList<int> Order { get; init; } = [];
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -70,7 +73,8 @@ public sealed record SessionFacts
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
         },
-        PartsChosen or OctaveChanged or BreathChanged => AfterChange(happened),
+        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Hold = Hold },
+        PartsChosen or OctaveChanged or BreathChanged or OrderChanged => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -96,6 +100,7 @@ public sealed record SessionFacts
     {
         PartsChosen chosen => this with { Voicing = Voicing with { Only = chosen.Parts } },
         OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
+        OrderChanged order => this with { Order = order.Steps },
         BreathChanged breath => this with { BreathBeats = breath.Beats },
         _ => this,
     };

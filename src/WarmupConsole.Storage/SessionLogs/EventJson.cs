@@ -16,6 +16,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(MarkUndone))]
 [JsonSerializable(typeof(MarkWorded))]
 [JsonSerializable(typeof(OctaveChanged))]
+[JsonSerializable(typeof(OrderChanged))]
 [JsonSerializable(typeof(PartsChosen))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
@@ -24,6 +25,8 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(RunEnded))]
 [JsonSerializable(typeof(RunResumed))]
 [JsonSerializable(typeof(RunStarted))]
+[JsonSerializable(typeof(StepAdded))]
 [JsonSerializable(typeof(StepStarted))]
+[JsonSerializable(typeof(StepsOver))]
 [JsonSerializable(typeof(TimelineChanged))]
 internal sealed partial class EventJson : JsonSerializerContext;

@@ -35,6 +35,8 @@ public static class KeyTable
         Live(LiveAction.End, LineUse.Always, "Ctrl+E", "Ctrl+E"),
         Screen(ScreenCommand.Leave, LineUse.Always, "Ctrl+Q", "Ctrl+Q"),
         Live(LiveAction.JumpToKey, LineUse.Always, "Ctrl+K", "Ctrl+K"),
+        Live(LiveAction.InsertNext, LineUse.Always, "Ctrl+N", "Ctrl+N"),
+        Live(LiveAction.InsertNow, LineUse.Always, "Ctrl+X", "Ctrl+X"),
         Live(LiveAction.ChooseParts, LineUse.WhenClosed, "(", "("),
         Live(LiveAction.SwapOctave, LineUse.WhenClosed, ")", ")"),
         Live(LiveAction.CueAgain, LineUse.WhenClosed, "\"", "\""),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace WarmupConsole.Tui.Keys;
@@ -15,7 +16,18 @@ public static class KeysPage
         Section(page, "While the mark line is open", LineUse.WhenOpen);
         page.Append("The key that closed the line does nothing else for half a second, so that a bounce or a key held down adds no key and takes no mark back.\n\n");
         page.Append("Other signs do nothing and say so: a mark begins with a letter or a digit. Other keys do nothing. Function keys, Page keys and Esc are not needed, and no key without Ctrl ends the program.\n");
+        Intentions(page);
         return page.ToString();
+    }
+
+    private static void Intentions(StringBuilder page)
+    {
+        page.Append("\n## What the commonest intentions cost\n\nThe goal is one key; two for a mark. What has to be named costs its letters.\n\n");
+        page.Append("| intention | keys | presses |\n|---|---|---|\n");
+        foreach (Intention intention in IntentionData.Rows)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"| {intention.Words} | {string.Join(' ', intention.Presses.Select(press => $"`{press}`"))} | {intention.Presses.Count} |\n");
+        }
     }
 
     private static void Section(StringBuilder page, string title, LineUse use)

@@ -29,7 +29,7 @@ internal static class HeaderPanel
         { Exercise: { } exercise } => string.Join("   ", Place(model.Session), exercise.Title, Tempo(model.Session), Touch(exercise)).TrimEnd(),
     };
 
-    private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.StepIndex + 1, session.Warmup.Steps.Count);
+    private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.Place + 1, session.Order.Count);
 
     private static string Tempo(LiveSession session) =>
         ScreenTexts.Of("♩={0:0.#}{1} {2}", session.Tempo.BeatsPerMinute, TempoToCome(session), session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);

@@ -9,11 +9,14 @@ internal static class HelpPage
     private const int BriefColumns = 16;
     private const int RoomyRows = 14;
 
+    // A key, its brief words and a gap.
+    private const int ColumnsOfKey = LabelColumns + BriefColumns + 1;
+
     internal static void Draw(Pane body, ScreenModel model)
     {
         body.WriteFit(0, 0, ScreenTexts.HelpTitle, Ink.Key);
         int row = 1;
-        foreach (string line in CellText.Wrap(ScreenTexts.HelpHint, body.Width).Concat(Legend(body, model)))
+        foreach (string line in Lines(body, model))
         {
             body.WriteFit(0, row++, line);
         }
@@ -21,9 +24,15 @@ internal static class HelpPage
         DrawKeys(body.From(row + (body.Height > RoomyRows ? 1 : 0)));
     }
 
-    private static IEnumerable<string> Legend(Pane body, ScreenModel model) => body.Height > RoomyRows
-        ? [.. CellText.Wrap(ScreenTexts.BoardLegend, body.Width), .. Sound(model.Status.Port, body.Width)]
-        : [];
+    /// <summary>The board is explained where every key still has room for its words.</summary>
+    private static IEnumerable<string> Lines(Pane body, ScreenModel model)
+    {
+        IReadOnlyList<string> hint = CellText.Wrap(ScreenTexts.HelpHint, body.Width);
+        IReadOnlyList<string> sound = body.Height > RoomyRows ? Sound(model.Status.Port, body.Width) : [];
+        IReadOnlyList<string> legend = CellText.Wrap(ScreenTexts.BoardLegend, body.Width);
+        int left = body.Height - 2 - hint.Count - sound.Count - legend.Count;
+        return [.. hint, .. left * (body.Width / ColumnsOfKey) >= KeyTable.Rows.Count ? legend : [], .. sound];
+    }
 
     /// <summary>What the foot of the screen shortens stands here in full.</summary>
     private static IReadOnlyList<string> Sound(string port, int columns) => CellText.Columns(port) > columns ? CellText.Wrap(port, columns) : [];

@@ -29,7 +29,7 @@ internal static class MarksPanel
     {
         if (model.Prompt is { } prompt)
         {
-            DrawPrompt(row, prompt);
+            DrawPrompt(row, prompt, model.Found);
         }
         else if (model.Line.Anchor is { } anchor)
         {
@@ -87,13 +87,14 @@ internal static class MarksPanel
         row.WriteRight(0, hint, Ink.Faint);
     }
 
-    private static void DrawPrompt(Pane row, PromptLine prompt)
+    private static void DrawPrompt(Pane row, PromptLine prompt, IReadOnlyList<string> found)
     {
         (string ask, string example) = ScreenTexts.Prompts[prompt.Kind];
         int x = row.Write(0, 0, ask + " ", Ink.Mark);
         x = row.Write(x, 0, prompt.Text, Ink.Strong);
         row.Write(x, 0, Cursor, Ink.Live);
-        row.WriteFit(x + 3, 0, example, Ink.Faint);
+        string answer = string.Join("  ", found.Select((title, index) => ScreenTexts.Of("{0} {1}", index + 1, title)));
+        row.WriteFit(x + 3, 0, found.Count > 0 ? answer : example, found.Count > 0 ? Ink.Plain : Ink.Faint);
     }
 
     private static string Hint(ScreenModel model) =>

@@ -13,7 +13,7 @@ internal static class ReadyPage
         int card = care.Count + 1;
         int blank = body.Height >= RoomyRows ? 1 : 0;
         Pane top = body.Sub(0, blank, body.Width, body.Height - card - 1 - (2 * blank));
-        DrawPlan(top, model.Session.Warmup);
+        DrawPlan(top, model.Session.Warmup with { Steps = [.. model.Session.Order.Select(step => model.Session.Warmup.Steps[step])] });
         DrawCard(body.Sub(0, body.Height - card - 1 - blank, body.Width, card), care);
         body.WriteFit(0, body.Height - 1, ScreenTexts.SpaceStarts, Ink.Key);
     }

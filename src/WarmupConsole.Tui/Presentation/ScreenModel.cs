@@ -16,6 +16,9 @@ public sealed record ScreenModel(LiveSession Session, ConsoleStatus Status, Mark
     /// <summary>The line that asks for something, in the place of the mark line, or null.</summary>
     public PromptLine? Prompt { get; init; }
 
+    /// <summary>Titles of the exercises that the prompt has found.</summary>
+    public IReadOnlyList<string> Found { get; init; } = [];
+
     public bool HelpOpen { get; init; }
 
     public IReadOnlyList<KeyHint> Keys { get; init; } = [];

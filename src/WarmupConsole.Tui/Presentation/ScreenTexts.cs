@@ -20,7 +20,7 @@ public static class ScreenTexts
 
     public const string SpaceStarts = "Space starts";
     public const string OpenSession = "no plan: an open session";
-    public const string OpenSessionHint = "Type to note what you hear; every mark is kept.";
+    public const string OpenSessionHint = "Ctrl+N puts in an exercise. Type to note what you hear; every mark is kept.";
     public const string PlannedMinutes = "minutes planned";
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
@@ -137,6 +137,8 @@ public static class ScreenTexts
         [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
         [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
         [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
+        [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
+        [PromptKind.InsertNow] = ("put in now", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
     }.ToFrozenDictionary();
 
     /// <summary>Steps without keys, in large letters.</summary>
@@ -184,6 +186,8 @@ public static class ScreenTexts
         [LiveAction.JumpToKey] = ("jump to key", "Asks for a key and leads in to it; the ladder goes on from there."),
         [LiveAction.ChooseParts] = ("who sings", "Asks which parts sing on, or everyone; the ladder goes as far as they go."),
         [LiveAction.SwapOctave] = ("octave", "Asks which part changes its octave, there and back."),
+        [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
+        [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 

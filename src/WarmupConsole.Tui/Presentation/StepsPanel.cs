@@ -7,10 +7,10 @@ internal static class StepsPanel
 {
     internal static void Draw(Pane pane, ScreenModel model)
     {
-        IReadOnlyList<WarmupStep> steps = model.Session.Warmup.Steps;
-        int present = model.Session.StepIndex;
-        int first = Math.Clamp(present - 1, 0, Math.Max(0, steps.Count - pane.Height));
-        for (int row = 0; row < pane.Height && first + row < steps.Count; row++)
+        WarmupStep[] steps = [.. model.Session.Order.Select(step => model.Session.Warmup.Steps[step])];
+        int present = model.Session.Place < 0 ? steps.Length : model.Session.Place;
+        int first = Math.Clamp(present - 1, 0, Math.Max(0, steps.Length - pane.Height));
+        for (int row = 0; row < pane.Height && first + row < steps.Length; row++)
         {
             DrawStep(pane.Sub(0, row, pane.Width, 1), steps[first + row], (first + row).CompareTo(present));
         }

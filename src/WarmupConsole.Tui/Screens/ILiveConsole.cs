@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 
@@ -18,6 +19,12 @@ public interface ILiveConsole
 
     /// <summary>Hands an input to the host's queue.</summary>
     void Post(LiveInput input);
+
+    /// <summary>What can be put in: the catalogue and the choir's own.</summary>
+    IReadOnlyList<Exercise> Exercises { get; }
+
+    /// <summary>Puts an exercise in, now or next.</summary>
+    void Insert(Exercise exercise, bool now);
 
     /// <summary>Why an action would do nothing now, in words; null when it would act.</summary>
     string? WhyNot(LiveAction action);

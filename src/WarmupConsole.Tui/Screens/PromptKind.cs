@@ -6,4 +6,6 @@ public enum PromptKind
     Key,
     Parts,
     Octave,
+    InsertNext,
+    InsertNow,
 }

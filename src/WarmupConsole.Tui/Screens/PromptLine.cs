@@ -9,12 +9,20 @@ namespace WarmupConsole.Tui.Screens;
 /// <summary>A line that asks for the one thing an action needs. It takes the letters while it is open. A value: each method returns the next one.</summary>
 public sealed record PromptLine(PromptKind Kind, string Text)
 {
+    /// <summary>As many exercises are found, each with a digit to take it by.</summary>
+    public const int MostFound = 5;
+
+    /// <summary>True when it looks for an exercise.</summary>
+    public bool IsSearch => Kind is PromptKind.InsertNext or PromptKind.InsertNow;
+
     /// <summary>The action that a prompt serves.</summary>
     public static PromptKind? For(LiveAction action) => action switch
     {
         LiveAction.JumpToKey => PromptKind.Key,
         LiveAction.ChooseParts => PromptKind.Parts,
         LiveAction.SwapOctave => PromptKind.Octave,
+        LiveAction.InsertNext => PromptKind.InsertNext,
+        LiveAction.InsertNow => PromptKind.InsertNow,
         _ => null,
     };
 
@@ -28,6 +36,7 @@ public sealed record PromptLine(PromptKind Kind, string Text)
     public IReadOnlyList<LiveInput>? Inputs(LiveSession session) => Kind switch
     {
         PromptKind.Key => Tonic(session) is { } tonic ? [new LiveInput.JumpTo(tonic)] : null,
+        PromptKind.InsertNext or PromptKind.InsertNow => null,
         PromptKind.Parts => TypedParts.Find(Text, session.Warmup.Choir) is { } parts ? [new LiveInput.Sing(parts)] : null,
         _ => Swapped(session.Warmup.Choir) is { Count: > 0 } parts ? [.. parts.Select(part => new LiveInput.SwapOctave(part))] : null,
     };

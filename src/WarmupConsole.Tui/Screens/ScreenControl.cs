@@ -1,4 +1,5 @@
 using Terminal.Gui.Input;
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
@@ -37,6 +38,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         OwnNotice = _notice,
         Prompt = Prompt,
+        Found = [.. Found.Select(exercise => exercise.Title)],
         HelpOpen = _helpOpen,
     };
 
@@ -100,7 +102,7 @@ public sealed class ScreenControl(ILiveConsole console)
         (_helpOpen, _leaveAsked, _notice) = (false, false, null);
         if (Prompt is not null)
         {
-            Prompt = Prompt.Type(text);
+            TypeInPrompt(Prompt, text);
             return;
         }
 
@@ -208,8 +210,37 @@ public sealed class ScreenControl(ILiveConsole console)
         Line = MarkLine.Closed;
     }
 
+    /// <summary>What the letters of a search find now.</summary>
+    private IReadOnlyList<Exercise> Found =>
+        Prompt is { IsSearch: true } search ? ExerciseFinder.Find(search.Text, console.Exercises, PromptLine.MostFound) : [];
+
+    /// <summary>A digit takes the exercise that stands behind it.</summary>
+    private void TypeInPrompt(PromptLine prompt, string text)
+    {
+        if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
+        {
+            Insert(prompt, Found[digit - '1']);
+        }
+        else
+        {
+            Prompt = prompt.Type(text);
+        }
+    }
+
+    private void Insert(PromptLine prompt, Exercise exercise)
+    {
+        Prompt = null;
+        console.Insert(exercise, prompt.Kind == PromptKind.InsertNow);
+    }
+
     private void Answer(PromptLine prompt)
     {
+        if (Found is [var first, ..])
+        {
+            Insert(prompt, first);
+            return;
+        }
+
         Prompt = null;
         if (prompt.Inputs(console.Session) is { } inputs)
         {

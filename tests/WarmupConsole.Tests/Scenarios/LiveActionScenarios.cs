@@ -1,7 +1,9 @@
+using WarmupConsole.App.Running;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Review;
+using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Tui.Keys;
 
 namespace WarmupConsole.Tests.Scenarios;
@@ -93,6 +95,63 @@ public sealed class LiveActionScenarios
         room.Until(session => session.State == LiveState.Breath);
         Assert.Equal(Beats.FromBeats(4), room.Session.StateEnd!.Value - room.Session.StateStart);
         AssertFolds(room);
+    }
+
+    [Fact]
+    public void An_exercise_is_found_by_letters_put_in_and_kept_in_the_log_while_the_piano_plays_on()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung);
+        int sent = room.Sent.Count;
+        room.Do(LiveAction.InsertNext).Type("octave");
+        string first = ExerciseFinder.Find("octave", room.Content.Folder.Exercises, 1)[0].Title;
+        Assert.Contains($"put in next octave▏  1 {first[..12]}", room.Screen, StringComparison.Ordinal);
+        room.Pass(TimeSpan.FromSeconds(2));
+        Assert.True(room.Sent.Count > sent, "The piano fell silent while the exercise was looked for.");
+        room.Do(ScreenCommand.KeepMark);
+        StepAdded added = Assert.Single(room.Logged.Select(record => record.Event).OfType<StepAdded>());
+        Assert.Contains(first, added.ExerciseYaml, StringComparison.Ordinal);
+        Assert.Equal(6, room.Session.StepIndex);
+        room.Do(LiveAction.StepOn);
+        Assert.Equal(first, room.Session.Step!.Exercise.Title);
+        Assert.Contains("8/13 ", room.Screen, StringComparison.Ordinal);
+        AssertFolds(room);
+        AssertResumes(room);
+    }
+
+    [Fact]
+    public void A_digit_takes_another_exercise_that_was_found_and_now_means_now()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.InsertNow).Type("legato2");
+        Assert.Equal(ExerciseFinder.Find("legato", room.Content.Folder.Exercises, 5)[1].Id, room.Session.Step!.Exercise.Id);
+        Assert.Equal(LiveState.Introduce, room.Session.State);
+        AssertResumes(room);
+    }
+
+    [Fact]
+    public void Without_a_plan_exercises_are_put_in_led_and_logged_all_the_same()
+    {
+        using Rehearsal room = new(isOpen: true, width: 80, height: 24);
+        Assert.Contains("Ctrl+N puts in an exercise", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.GoOn).Do(LiveAction.InsertNext).Type("hum").Do(ScreenCommand.KeepMark).Do(LiveAction.GoOn);
+        Assert.Equal(LiveState.Cue, room.Session.State);
+        room.LeadToRung(1).Type("a f").Do(ScreenCommand.KeepMark);
+        AssertResumes(room);
+        room.RestOfStep();
+        Assert.Equal((LiveState.Introduce, null), (room.Session.State, room.Session.Step));
+        Assert.Equal("alto", Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkMade>()).Parts[0]);
+        AssertFolds(room);
+    }
+
+    /// <summary>As a start of the console would, from nothing but the log.</summary>
+    private static void AssertResumes(Rehearsal room)
+    {
+        SessionLog log = SessionLogFile.Read(room.LogPath!).Value!;
+        CutOffRun cutOff = CutOffRun.Rebuild(room.LogPath!, log, log.Start!)!;
+        LiveSession resumed = LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, room.Clock.Now, cutOff.Spent).Session;
+        Assert.Equal(room.Session.Order, resumed.Order);
+        Assert.Equal((room.Session.StepIndex, room.Session.Step!.Exercise.Id), (resumed.StepIndex, resumed.Step!.Exercise.Id));
     }
 
     private static void AssertFolds(Rehearsal room) =>

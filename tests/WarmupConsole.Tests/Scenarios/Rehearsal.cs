@@ -36,9 +36,10 @@ internal sealed class Rehearsal : IDisposable
     /// <param name="plan">A plan of plans-demo, by its file name.</param>
     /// <param name="hasPort">False for a run where no port is found.</param>
     /// <param name="canLog">False for a folder that cannot be written to.</param>
+    /// <param name="isOpen">True for a run without a plan.</param>
     /// <param name="width">Columns of the screen.</param>
     /// <param name="height">Rows of the screen.</param>
-    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true, int width = 120, int height = 36)
+    internal Rehearsal(string plan = "2027-02-09.yaml", bool hasPort = true, bool canLog = true, bool isOpen = false, int width = 120, int height = 36)
     {
         _port = new(Clock);
         _player = new(Clock, choice => hasPort ? new(_port, true, "Playing on a test piano.") : new(new NullPort(), true, "Nothing sounds: no port."));
@@ -50,12 +51,14 @@ internal sealed class Rehearsal : IDisposable
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
         };
-        Content = Content.Load(Composition, Path.Combine(Repository.Root, "plans-demo", "plans", plan), null).Value!;
+        string demo = Path.Combine(Repository.Root, "plans-demo");
+        Content = (isOpen ? Content.LoadOpen(Composition, demo) : Content.Load(Composition, Path.Combine(demo, "plans", plan), null)).Value!;
         OpenedLog opened = canLog
             ? SessionLogFile.Create(Content.Folder.SessionsFolder, Composition.Wall.GetLocalNow(), "test")
             : new(null, "the disk is read-only");
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
+        _run.Host.Exercises = Content.Folder.Exercises;
         _window = new(_run.Host);
         _screen = new(_window, width, height);
         Settle();

@@ -46,8 +46,8 @@ internal sealed class LogMirror(FaultyFile file)
 
     /// <summary>The same facts, compared without making words of them.</summary>
     internal static bool AreSame(SessionFacts a, SessionFacts b) =>
-        a with { Keys = b.Keys, Marks = b.Marks } == b && a.Keys.SequenceEqual(b.Keys) && a.Marks.SequenceEqual(b.Marks);
+        a with { Keys = b.Keys, Marks = b.Marks, Order = b.Order } == b && a.Order.SequenceEqual(b.Order) && a.Keys.SequenceEqual(b.Keys) && a.Marks.SequenceEqual(b.Marks);
 
     internal static string Words(SessionFacts facts) =>
-        $"{facts with { Keys = [], Marks = [] }} keys {string.Join(' ', facts.Keys)} marks {string.Join(' ', facts.Marks)}";
+        $"{facts with { Keys = [], Marks = [], Order = [] }} order {string.Join(' ', facts.Order)} keys {string.Join(' ', facts.Keys)} marks {string.Join(' ', facts.Marks)}";
 }

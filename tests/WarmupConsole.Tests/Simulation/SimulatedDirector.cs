@@ -27,6 +27,9 @@ internal sealed class SimulatedDirector(Random random)
     private int _taps;
     private double _tapSeconds;
 
+    /// <summary>Exercises that may be put in.</summary>
+    internal IReadOnlyList<LiveInput> PutIn { get; set; } = [];
+
     internal bool HasMore => _left > 0;
 
     /// <summary>Often at once, mostly within a rung, now and then after minutes.</summary>
@@ -51,7 +54,7 @@ internal sealed class SimulatedDirector(Random random)
         {
             0 => BeginTapping(),
             < 6 => new LiveInput.Act(LiveAction.GoOn),
-            6 => Named[random.Next(Named.Length)],
+            6 => random.Next(8) == 0 && PutIn.Count > 0 ? PutIn[random.Next(PutIn.Count)] : Named[random.Next(Named.Length)],
             < 13 => new LiveInput.Act((LiveAction)random.Next((int)LiveAction.End)),
             < 16 => Mark(session, now),
             16 => random.Next(2) == 0 ? new LiveInput.UndoMark() : new LiveInput.PinMoment(),

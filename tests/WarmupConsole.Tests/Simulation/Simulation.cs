@@ -3,7 +3,9 @@ using WarmupConsole.Midi.Timing;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Review;
+using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.SessionLogs;
 
 namespace WarmupConsole.Tests.Simulation;
@@ -44,6 +46,11 @@ internal sealed class Simulation
         _director = new(_random);
         _misfortunes = new(_random, _clock.Now);
         _content = SimulatedPlans.Next(_random);
+        _director.PutIn =
+        [
+            .. _content.Folder.Exercises.Where((_, index) => index % 40 == 0).Select(
+                (exercise, index) => new LiveInput.Insert(WarmupBuilder.Alone(_content.Folder.Choir, exercise), ExerciseFile.Write([exercise]), index % 2 == 0)),
+        ];
         LiesAboutFlushes = flaw == Flaw.DiskLies;
         _run = NewRun();
         _directorAt = _clock.Now;

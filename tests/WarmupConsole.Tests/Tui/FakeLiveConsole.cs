@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Screens;
@@ -18,6 +19,12 @@ internal sealed class FakeLiveConsole(LiveSession session) : ILiveConsole
     public List<LiveInput> Posted { get; } = [];
 
     public Dictionary<LiveAction, string> Refused { get; } = [];
+
+    public IReadOnlyList<Exercise> Exercises { get; set; } = [];
+
+    public List<(string Exercise, bool Now)> Inserted { get; } = [];
+
+    public void Insert(Exercise exercise, bool now) => Inserted.Add((exercise.Id, now));
 
     public void Show(LiveSession session)
     {

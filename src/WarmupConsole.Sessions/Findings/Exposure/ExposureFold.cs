@@ -115,6 +115,9 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             case MarkUndone undone:
                 marks.RemoveAll(mark => mark.Mark.Made.Id == undone.Id);
                 break;
+            case MarkWorded worded when marks.FindIndex(mark => mark.Mark.Made.Id == worded.Id) is >= 0 and int index:
+                marks[index] = (marks[index].Mark.InWords(worded), marks[index].Epoch);
+                break;
             case MarkMoved moved when marks.FindIndex(mark => mark.Mark.Made.Id == moved.Id) is >= 0 and int index:
                 marks[index] = (marks[index].Mark with { Step = moved.Step, Rung = moved.Rung, WasMoved = true }, marks[index].Epoch);
                 break;

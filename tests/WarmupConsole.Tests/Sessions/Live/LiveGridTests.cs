@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.Tests.Sessions.Live;
 
@@ -10,7 +11,7 @@ namespace WarmupConsole.Tests.Sessions.Live;
 /// </summary>
 public class LiveGridTests
 {
-    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave End";
+    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave InsertNext InsertNow End";
 
     internal static readonly Dictionary<string, string> Reasons = new()
     {
@@ -25,27 +26,27 @@ public class LiveGridTests
 
     public static TheoryData<LiveState, Hold, string> Grid => new()
     {
-        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n x" },
-        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x" },
-        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x" },
-        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x" },
-        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x" },
-        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k x" },
-        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k x" },
-        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k x" },
-        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o" },
+        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n x x x" },
+        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x x x" },
+        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x x x" },
+        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x x x" },
+        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x" },
+        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k x x x" },
+        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k x x x" },
+        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k x x x" },
+        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o o o" },
     };
 
     /// <summary>Holds that no input leads to: nothing runs there that could be held.</summary>
@@ -97,11 +98,12 @@ public class LiveGridTests
         LiveAction.JumpToKey => new LiveInput.JumpTo(Pitch.Parse("Eb4")),
         LiveAction.ChooseParts => new LiveInput.Sing(["alto"]),
         LiveAction.SwapOctave => new LiveInput.SwapOctave("soprano"),
+        LiveAction.InsertNext or LiveAction.InsertNow => new LiveInput.Insert(WarmupBuilder.Alone(LiveFixtures.Choir, LiveFixtures.Scale), "", action == LiveAction.InsertNow),
         _ => new LiveInput.Act(action),
     };
 
     private static bool IsAnswer(string? told) =>
-        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "an octave "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
+        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "put in: ", "an octave "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
 
     [Theory]
     [MemberData(nameof(Grid))]

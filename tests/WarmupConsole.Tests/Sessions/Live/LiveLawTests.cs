@@ -143,7 +143,7 @@ public class LiveLawTests
     }
 
     private static string Words(SessionFacts facts) =>
-        $"{facts with { Keys = [], Marks = [] }} keys {string.Join(' ', facts.Keys)} marks {string.Join(' ', facts.Marks)}";
+        $"{facts with { Keys = [], Marks = [], Order = [] }} order {string.Join(' ', facts.Order)} keys {string.Join(' ', facts.Keys)} marks {string.Join(' ', facts.Marks)}";
 
     private static string EffectWords(LiveEffect effect) => effect is LiveEffect.Play play
         ? $"{play.Generation}: {string.Join(' ', play.Notes)}"

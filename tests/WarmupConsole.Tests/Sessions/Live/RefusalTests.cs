@@ -39,7 +39,7 @@ public class RefusalTests
     public void Without_a_plan_there_is_nothing_to_lead(LiveAction action) => Refused(
         new LiveDriver(LiveFixtures.Of()).Act(LiveAction.GoOn),
         action,
-        "There is no plan to lead; marks can be typed, and end closes the session.");
+        "There is no plan to lead: put in an exercise, or type marks; end closes the session.");
 
     private static void Refused(LiveDriver driver, LiveAction action, string reason)
     {

@@ -44,13 +44,13 @@ public class MarkSuggestionsTests
         {
             IReadOnlyList<string> suggestions = MarkSuggestions.For(letter.ToString(), Choir, []);
             Assert.InRange(suggestions.Count, 0, 5);
-            Assert.All(suggestions, suggestion => Assert.False(MarkGrammar.Parse(suggestion, Choir).IsFreeNote, suggestion));
+            Assert.All(suggestions, suggestion => Assert.False(MarkGrammar.Parse(suggestion, Choir).Single().IsFreeNote, suggestion));
         }
     }
 
     private static LiveMark Mark(string raw)
     {
-        MarkContent content = MarkGrammar.Parse(raw, Choir);
+        MarkContent content = MarkGrammar.Parse(raw, Choir)[0];
         return new(1, content, new(0, 0, null, new Moment(1)), raw, true);
     }
 }
