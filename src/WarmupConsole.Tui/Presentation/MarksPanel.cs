@@ -52,7 +52,7 @@ internal static class MarksPanel
     }
 
     /// <summary>All marks of the newest line: one that held two was understood as two.</summary>
-    internal static string Newest(LiveSession session) => string.Join("; ", session.NewestLine.SkipLast(1).Select(mark => ScreenTexts.Of("{0}  {1}", mark.Id, Placed(mark))).Append(Words(session.Marks[^1])));
+    internal static string Newest(LiveSession session) => string.Join("; ", session.NewestLine.SkipLast(1).Select(mark => ScreenTexts.Of("{0}  {1}", mark.Id, mark.Echo)).Append(Words(session.Marks[^1])));
 
     internal static string Words(LiveMark mark) =>
         ScreenTexts.Of("{0}  {1}, {2}", mark.Id, Placed(mark), mark.IsFlushed ? ScreenTexts.Saved : ScreenTexts.Saving);
