@@ -10,7 +10,8 @@ public static class KeysPage
     {
         StringBuilder page = new("# Keys\n\nThis page is written by the program from its key table.\n\n");
         page.Append("Letters and digits write, other keys drive: the first one typed while the warm-up runs opens the mark line and stands in it.\n");
-        page.Append("While the line is open every printing key writes; Tab, the arrows and the Ctrl keys still drive.\n\n");
+        page.Append("While the line is open every printing key writes; Tab, the arrows and the Ctrl keys still drive.\n");
+        page.Append("An action that needs a name (a key, parts, an exercise) asks for it in the same place: Enter answers, and the music goes on meanwhile.\n\n");
         Section(page, "At all times", LineUse.Always);
         Section(page, "While the mark line is closed", LineUse.WhenClosed);
         Section(page, "While the mark line is open", LineUse.WhenOpen);

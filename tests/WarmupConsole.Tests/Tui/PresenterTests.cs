@@ -32,8 +32,8 @@ public class PresenterTests
         LiveMark second = LiveFixture.Mark(3, "altos sharp in E", "sharp", ["alto"], false);
         LiveSession session = LiveFixture.Rung with { Marks = [.. LiveFixture.Rung.Marks, first, second with { Content = second.Content with { Raw = first.Content.Raw } }] };
 
-        Assert.Contains("2  sopranos flat in E; 3  altos sharp in E, saving…", Drawn(session, 80, 24));
-        Assert.Contains("1  altos flat in D♭, saved", Drawn(session, 120, 36));
+        Assert.Contains("2  sopranos flat in E; 3  altos sharp in E, key 2, saving…", Drawn(session, 80, 24));
+        Assert.Contains("1  altos flat in D♭, key 2, saved", Drawn(session, 120, 36));
     }
 
     [Theory]
