@@ -45,7 +45,8 @@ internal static class Mending
         select draft.With(index, (step with
         {
             Step = step.Step with { Keys = keys with { ReachPercent = 0, ToleranceSemitones = Math.Min(keys.ToleranceSemitones, UsualTolerance) } },
-        }).Because(NextPlanTexts.Held) with { IsSettled = true });
+        }).Because(NextPlanTexts.Held) with
+        { IsSettled = true });
 
     /// <summary>Exercises that the choir knows before others, simple ones before others.</summary>
     private static IEnumerable<Draft> Added(Draft draft) =>
