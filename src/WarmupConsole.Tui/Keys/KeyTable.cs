@@ -33,7 +33,6 @@ public static class KeyTable
         Screen(ScreenCommand.UndoMark, LineUse.WhenClosed, "Bksp", "Backspace"),
         Screen(ScreenCommand.MoveMarkBack, LineUse.WhenClosed, ";", ";"),
         Live(LiveAction.End, LineUse.Always, "Ctrl+E", "Ctrl+E"),
-        Screen(ScreenCommand.Leave, LineUse.Always, "Ctrl+Q", "Ctrl+Q"),
         Live(LiveAction.JumpToKey, LineUse.Always, "Ctrl+K", "Ctrl+K"),
         Live(LiveAction.InsertNext, LineUse.Always, "Ctrl+N", "Ctrl+N"),
         Live(LiveAction.InsertNow, LineUse.Always, "Ctrl+X", "Ctrl+X"),
@@ -45,6 +44,7 @@ public static class KeyTable
         Live(LiveAction.ProofNote, LineUse.WhenClosed, "%", "%"),
         Live(LiveAction.ShorterBreath, LineUse.WhenClosed, "<", "<"),
         Live(LiveAction.LongerBreath, LineUse.WhenClosed, ">", ">"),
+        Screen(ScreenCommand.Leave, LineUse.Always, "Ctrl+Q", "Ctrl+Q"),
         Screen(ScreenCommand.Help, LineUse.WhenClosed, "?", "?"),
     ];
 

@@ -6,6 +6,7 @@ namespace WarmupConsole.Tui.Presentation;
 internal static class FooterPanel
 {
     private const int Gap = 2;
+    private const int Staying = 2;
 
     /// <summary>Rows for all keys with all brackets, so that nothing above jumps when keys come and go.</summary>
     internal static int Rows(int width, int height)
@@ -32,13 +33,13 @@ internal static class FooterPanel
     private static IReadOnlyList<KeyHint> Shown(IEnumerable<KeyHint> hints) =>
         [.. hints.DistinctBy(hint => (hint.Row.Action, hint.Row.Command))];
 
-    /// <summary>Leaves keys out, the last but one first, until the rest fits: the last one leads to all the others.</summary>
+    /// <summary>Leaves keys out, from the end, until the rest fits; the last ones stay: the way out, and the page with all the others.</summary>
     private static List<KeyHint> Fitting(IReadOnlyList<KeyHint> hints, int width, int rows)
     {
         List<KeyHint> kept = [.. hints];
-        while (kept.Count > 1 && Flow(kept, width)[^1].Row >= rows)
+        while (kept.Count > Staying && Flow(kept, width)[^1].Row >= rows)
         {
-            kept.RemoveAt(kept.Count - 2);
+            kept.RemoveAt(kept.Count - 1 - Staying);
         }
 
         return kept;

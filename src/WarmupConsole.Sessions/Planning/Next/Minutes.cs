@@ -17,8 +17,9 @@ internal static class Minutes
     internal static Draft Keep(Draft draft, List<string> unmet)
     {
         TimeSpan minutes = TimeSpan.FromMinutes(draft.Frame.Minutes);
-        bool isMoving = true;
-        while (isMoving && Direction(draft.Ready().Planned, minutes) is not 0 and int direction)
+        int direction = Direction(draft.Ready().Planned, minutes);
+        bool isMoving = direction != 0;
+        while (isMoving && Direction(draft.Ready().Planned, minutes) == direction) // never back again: a unit larger than the band would swing for ever
         {
             Draft? moved = Moved(draft, direction);
             isMoving = moved is not null;

@@ -80,7 +80,7 @@ internal static class Variety
     private static DraftStep Instead(DraftStep step, Exercise old, Exercise other, NextPlanInput input)
     {
         int? talk = other.Stage == Stage.Sung && !input.IsKnown(other.Id) ? Math.Max(NewTalkSeconds, other.TalkSeconds) : null;
-        PlanStep exchanged = step.Step with { ExerciseId = other.Id, Tempo = null, Rounds = null, TalkSeconds = talk };
+        PlanStep exchanged = step.Step with { ExerciseId = other.Id, Tempo = null, LastTempo = null, Rounds = null, TalkSeconds = talk };
         DraftStep instead = (step with { Step = exchanged }).OnlyBecause(NextPlanTexts.InsteadOf(old, [.. other.Purposes.Intersect(old.Purposes)]));
         return talk is { } seconds ? instead.Because(NextPlanTexts.NewToChoir(seconds)) : instead;
     }
