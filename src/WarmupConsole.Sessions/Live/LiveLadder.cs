@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Events;
 
 namespace WarmupConsole.Sessions.Live;
@@ -18,6 +19,7 @@ internal sealed class LiveLadder(LiveTurn turn)
             Session.Step.Plan.Keys,
             Session.Step.Ladder with { Rungs = Session.Rungs },
             LastFixed(Session));
+        Part[] leftBehind = LeftBehind(longer);
         longer = longer with { Added = Session.Voicing.Of(longer.Added) };
         if (longer.Added.Parts.All(part => !part.Sings))
         {
@@ -25,15 +27,26 @@ internal sealed class LiveLadder(LiveTurn turn)
             return;
         }
 
-        if (longer.BeyondExtreme.Count > 0 && !Session.WarnedBeyondExtreme)
+        if (leftBehind.Length > 0 && !Session.WarnedBeyondExtreme)
         {
             turn.Session = Session with { WarnedBeyondExtreme = true };
-            turn.Tell(LiveTexts.BeyondExtreme(longer.Warning));
+            turn.Tell(leftBehind.SequenceEqual(longer.BeyondExtreme)
+                ? LiveTexts.BeyondExtreme(longer.Warning)
+                : LiveTexts.CannotFollow(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic), leftBehind));
             return;
         }
 
         Remake(longer.Rungs, LiveTexts.OneMoreKey);
         turn.Tell(LiveTexts.KeyAdded(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic)));
+    }
+
+    /// <summary>Who sings in the key before the new one and cannot sing that one at all, each in the octave sung now.</summary>
+    private Part[] LeftBehind(LadderExtension longer)
+    {
+        int added = longer.Rungs.Index().First(at => ReferenceEquals(at.Item, longer.Added)).Index;
+        return [.. longer.Rungs[added - 1].Parts.Zip(Session.Voicing.Of(longer.Added).Parts)
+            .Where(pair => pair.First.Sings && !pair.Second.Part.Range.Extreme.Contains(pair.Second.Span))
+            .Select(pair => pair.Second.Part)];
     }
 
     /// <summary>Turning round needs a key behind the last one that stands.</summary>
