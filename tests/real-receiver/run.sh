@@ -183,7 +183,7 @@ raw_bytes() {
     exec 7<>"$work/midi" # a writer that keeps it open before the console comes
     stdbuf -oL fluidsynth -q -d -o shell.prompt= -a file -o audio.file.name=/dev/null -o audio.file.type=raw -m oss -o midi.oss.device="$work/midi" \
         -g 0.6 "$soundfont" <&9 7>&- 8>&- >"$work/raw.txt" 2>>"$work/fluidsynth.log" &
-    started+=("$!")
+    trap "kill $! 2>/dev/null || true" EXIT # a check is a shell of its own: what it starts, it ends
     until_true 10 test -e "/proc/$!/fd" || return 1
     XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port "$work/midi" >/dev/null || return 1
     local heard
@@ -200,7 +200,7 @@ heard_by_aubio() {
     fluidsynth -q -o shell.prompt= -a file -o audio.file.name="$work/ear.wav" -o audio.file.type=wav -r 44100 -m jack -o midi.jack.id=ear \
         -g 0.8 -R 0 -C 0 "$soundfont" <&6 6>&- 8>&- >/dev/null 2>>"$work/fluidsynth.log" &
     local ear="$!"
-    started+=("$ear")
+    trap "kill $ear 2>/dev/null || true" EXIT
     until_true 10 bash -c 'jack_lsp | grep -q ^ear:' || return 1
     XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port ear >/dev/null || return 1
     echo quit >&6
