@@ -32,7 +32,7 @@ internal sealed class LiveLadder(LiveTurn turn)
             turn.Session = Session with { WarnedBeyondExtreme = true };
             turn.Tell(leftBehind.SequenceEqual(longer.BeyondExtreme)
                 ? LiveTexts.BeyondExtreme(longer.Warning)
-                : LiveTexts.CannotFollow(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic), leftBehind));
+                : LiveTexts.CannotFollow(Session.Warmup.Choir.Notes.WriteName(longer.Added.Tonic), string.Join(", ", leftBehind.Select(PartPlural.Of))));
             return;
         }
 

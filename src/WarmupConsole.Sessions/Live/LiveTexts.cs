@@ -1,5 +1,3 @@
-using WarmupConsole.Music.Voices;
-
 namespace WarmupConsole.Sessions.Live;
 
 /// <summary>All that the live machine says to a director. Keys are named by what they do, as the screen knows which ones they are; a warning names the key itself, and a test keeps it right.</summary>
@@ -74,8 +72,7 @@ internal static class LiveTexts
     /// <summary>What to press comes first, and by the key's own name: that is what a glance must find.</summary>
     public static string BeyondExtreme(string warning) => $"Enter again sings it all the same. {warning}";
 
-    public static string CannotFollow(string key, IEnumerable<Part> parts) =>
-        BeyondExtreme($"In {key} {string.Join(", ", parts.Select(PartPlural.Of))} cannot follow in the octave sung now: they will rest.");
+    public static string CannotFollow(string key, string who) => BeyondExtreme($"In {key} {who} cannot follow in the octave sung now.");
 
     /// <summary>Why an action that no transition knows does nothing in a state.</summary>
     public static string NotIn(LiveState state, LiveAction action) => (state, action) switch

@@ -91,6 +91,8 @@ public sealed partial class SafetySentenceTests
     private static object Argument(ParameterInfo parameter) => parameter.Name switch
     {
         "title" => LongTitle,
+        "key" => "A♭",
+        "who" => "the sopranos, the altos",
         "state" => LiveState.Introduce,
         "action" => LiveAction.OneMoreKey,
         _ => LongReason,
