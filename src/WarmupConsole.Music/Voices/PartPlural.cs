@@ -12,11 +12,14 @@ public static class PartPlural
             return $"the singers of {part.Name}";
         }
 
-        return "the " + name switch
-        {
-            _ when name.EndsWith("ss", StringComparison.Ordinal) => name + "es",
-            _ when name.EndsWith('s') || name.EndsWith("en", StringComparison.Ordinal) => name,
-            _ => name + "s",
-        };
+        return "the " + OfName(name);
     }
+
+    /// <summary>The plural of a name in lower case: "sopranos", "basses"; "women" and "tenors" are plurals already.</summary>
+    public static string OfName(string name) => name switch
+    {
+        _ when name.EndsWith("ss", StringComparison.Ordinal) => name + "es",
+        _ when name.EndsWith('s') || name.EndsWith("en", StringComparison.Ordinal) => name,
+        _ => name + "s",
+    };
 }

@@ -151,7 +151,8 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes, Mark
         if (isPitch)
         {
             Pitch = hasOctave ? pitch : OnlyOctaveOf(pitch);
-            places.Add(Pitch is null ? "on " + notes.WriteName(pitch) : "");
+            // The log has one set of names; what is shown has the choir's.
+            places.Add(Pitch is null ? "on " + pitch.Name : "");
         }
 
         return isPitch;

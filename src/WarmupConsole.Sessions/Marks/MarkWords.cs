@@ -35,7 +35,7 @@ public static class MarkWords
         string inKey = key is { } tonic ? "in " + notes.WriteName(tonic) : "";
         string[] words = [
             pitch is { } at ? "on " + notes.Write(at) : "",
-            .. place.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(PlaceData.InSentence),
+            .. place.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(part => PlaceData.InSentence(part, notes)),
             pitch is null || inKey.Length == 0 ? inKey : $"({inKey})",
         ];
         return string.Join(' ', words.Where(word => word.Length > 0));

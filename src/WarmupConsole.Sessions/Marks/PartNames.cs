@@ -13,7 +13,7 @@ public static class PartNames
     public static string Plural(Part part)
     {
         string name = MarkText.Clean(part.Name).ToLowerInvariant();
-        return name.Length == 0 || char.IsDigit(name[^1]) ? name : PluralOf(name);
+        return name.Length == 0 || char.IsDigit(name[^1]) ? name : PartPlural.OfName(name);
     }
 
     /// <summary>"altos", "tenors and basses", "sopranos, altos and tenors"; "everyone" for none, unknown ids as they are.</summary>
@@ -33,8 +33,6 @@ public static class PartNames
     {
         string name = part.Name.ToLowerInvariant();
         string undivided = name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9', ' ');
-        return [part.Id, PluralOf(part.Id), name, PluralOf(name), undivided, PluralOf(undivided), .. part.Letters, .. part.Groups];
+        return [part.Id, PartPlural.OfName(part.Id), name, PartPlural.OfName(name), undivided, PartPlural.OfName(undivided), .. part.Letters, .. part.Groups];
     }
-
-    private static string PluralOf(string name) => name.EndsWith('s') ? name + "es" : name + "s";
 }

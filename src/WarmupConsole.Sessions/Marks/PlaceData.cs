@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Pitches;
+
 namespace WarmupConsole.Sessions.Marks;
 
 /// <summary>Places in a pattern: one row for each, with all that may be typed for it.</summary>
@@ -26,16 +28,18 @@ internal static class PlaceData
         ("degree 8", ["octave", "eighth"]),
     ];
 
+    private const string On = "on ";
+
     internal static PhraseBook<string> Book { get; } = MakeBook();
 
     /// <summary>How a sentence says it: "at the top", "on degree 5", "coming down"; other words stand in quotation marks.</summary>
-    internal static string InSentence(string place) => place switch
+    internal static string InSentence(string place, NoteNaming notes) => place switch
     {
         "top" or "bottom" or "start" or "end" => "at the " + place,
         "middle" => "in the middle",
         "coming down" or "going up" or "on the leap" => place,
         _ when place.StartsWith("degree ", StringComparison.Ordinal) => "on " + place,
-        _ when place.StartsWith("on ", StringComparison.Ordinal) => place,
+        _ when place.StartsWith(On, StringComparison.Ordinal) => Pitch.TryParse(place[On.Length..] + "4", out Pitch pitch) ? On + notes.WriteName(pitch) : place,
         _ => $"\"{place}\"",
     };
 

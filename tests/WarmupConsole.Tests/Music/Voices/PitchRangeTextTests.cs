@@ -54,6 +54,7 @@ public class PitchRangeTextTests
     [InlineData("Bass", "the basses")]
     [InlineData("Women", "the women")]
     [InlineData("Trebles", "the trebles")]
+    [InlineData("Children", "the children")]
     [InlineData("Alto 1", "the singers of Alto 1")]
     public void A_part_is_named_in_sentences_by_its_singers(string name, string words) =>
         Assert.Equal(words, PartPlural.Of(Samples.Part(name, "C4-G5", "C4-F5", 0)));

@@ -278,5 +278,13 @@ public sealed class MarkGrammarTests
     {
         Choir german = SampleChoir.Four with { Notes = NoteNaming.German };
         Assert.Equal((Pitch.Parse("Bb4"), Pitch.Parse("B4")), (One("a f in b", german).Key, One("a f in b", SampleChoir.Four).Key));
+        Assert.StartsWith("on E♭", One("sopranos sharp on es 2", german).Place, StringComparison.Ordinal); // as every log names it
     }
+
+    [Theory]
+    [InlineData("Children", "children")]
+    [InlineData("Bass", "basses")]
+    [InlineData("Alto 2", "alto 2")]
+    public void A_part_in_the_plural_is_named_as_everywhere_else(string name, string plural) =>
+        Assert.Equal(plural, PartNames.Plural(SampleChoir.Four.Parts[0] with { Name = name }));
 }
