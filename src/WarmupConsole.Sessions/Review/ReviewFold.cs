@@ -2,6 +2,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.Sessions.Review;
@@ -17,12 +18,13 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
     private RunStarted? start;
     private StepTally? present;
     private bool isTalk;
+    private bool isPaused; // the clocks of the screen stand still then, and these tell the same
     private string ending = SessionReview.CutOff;
     private TimeSpan spent;
 
     internal void Add(SessionRecord record)
     {
-        if (last is not null && last.Epoch == record.Epoch && record.Monotonic > last.Monotonic)
+        if (!isPaused && last is not null && last.Epoch == record.Epoch && record.Monotonic > last.Monotonic)
         {
             Spend(record.Monotonic - last.Monotonic);
         }
@@ -71,6 +73,9 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
                 break;
             case StepStarted step:
                 Begin(step);
+                break;
+            case HoldChanged hold:
+                isPaused = hold.Hold == HoldText.Write(Hold.Paused);
                 break;
             case RunEnded ended:
                 (ending, present) = (ended.Why, null);

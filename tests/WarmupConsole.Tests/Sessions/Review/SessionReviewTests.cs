@@ -218,6 +218,16 @@ public sealed class SessionReviewTests
         Assert.StartsWith(sentence, Summary(log)[0], StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("paused", 0)]
+    [InlineData("silenced", 360)]
+    public void A_pause_is_no_time_spent_and_a_silence_is(string hold, int seconds)
+    {
+        TimeSpan before = SessionReview.From(TwoKeys().Records, SampleChoir.Four, SampleExercises.All).Spent;
+        SampleLog held = TwoKeys().After(0, new HoldChanged(hold)).After(360, new HoldChanged("none")).After(1, new RunEnded("ended"));
+        Assert.Equal(before + TimeSpan.FromSeconds(seconds + 1), SessionReview.From(held.Records, SampleChoir.Four, SampleExercises.All).Spent);
+    }
+
     [Fact]
     public void A_run_that_goes_on_is_not_cut_off_and_its_other_steps_are_to_come()
     {
