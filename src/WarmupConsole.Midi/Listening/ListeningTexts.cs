@@ -12,5 +12,14 @@ internal static class ListeningTexts
         ? $"Nothing is heard: there is no input named '{wanted}', nor any other. Connect and switch on the piano, or type the line."
         : $"Nothing is heard: no input's name contains '{wanted}'. There are: {string.Join("; ", names)}.";
 
+    internal static string SameName(string name) =>
+        $"Nothing is heard: two inputs are named {name}, and which is meant cannot be known. Unplug one, or write another one's name as input: in settings.yaml.";
+
+    internal static string Lost(string name) => $"{name} is no longer heard: its cable or its power is gone. Pedals and keys act again once it is back.";
+
+    internal static string Ended(string lastWords) => lastWords.Length == 0
+        ? "Listening to the piano ended by itself: pedals and keys do nothing now. Leave and start again to use them."
+        : $"Listening to the piano ended by itself ({lastWords}): pedals and keys do nothing now. Leave and start again to use them.";
+
     internal static string NotOpened(string name) => $"Nothing is heard: {name} could not be opened. Another program may hold it: close that, or type the line.";
 }
