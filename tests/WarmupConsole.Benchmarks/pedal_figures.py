@@ -12,7 +12,7 @@ import sys
 import tempfile
 import time
 
-from figures import NANO, RIGHT, STEPS_BEFORE_SUNG, Console, row
+from figures import RIGHT, STEPS_BEFORE_SUNG, Console, row
 
 LEFT = b"\x1b[D"
 GO_ON, AGAIN = 64, 67
@@ -40,7 +40,7 @@ def settle(console, pipe, seconds):
 
 
 def press(console, pipe, piano, controller):
-    """Seconds from the pedal to the first byte; then the pedal is let go."""
+    """Nanoseconds from the pedal to the first byte; then the pedal is let go."""
     settle(console, pipe, REST)
     while select.select([pipe], [], [], 0)[0]:
         os.read(pipe, 4096)
@@ -51,7 +51,7 @@ def press(console, pipe, piano, controller):
     os.write(piano, bytes((0xB0, controller, 0)))
     if at is None:
         sys.exit(f"pedal {controller} was not answered")
-    return (at - begun) / NANO
+    return at - begun
 
 
 def main():
@@ -78,8 +78,8 @@ def main():
         for key in (LEFT, RIGHT):
             os.write(console.master, key)
             settle(console, pipe, 0.2)
-    for name, seconds in found.items():
-        print(row(name, [1000 * one for one in seconds]))
+    for name, waits in found.items():
+        row(name, waits)
     os.write(console.master, b"\x11\x11")
     settle(console, pipe, 1)
     console.process.terminate()

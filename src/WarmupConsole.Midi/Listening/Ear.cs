@@ -26,10 +26,11 @@ public sealed class Ear(Func<InputOpening> open, Action<Frame> tell, IMonotonicC
     /// <summary>Listens until the event is set.</summary>
     public void Run(WaitHandle ends)
     {
-        while (!ends.WaitOne(_input is null ? BetweenLooks : TimeSpan.Zero))
+        do
         {
             Turn();
         }
+        while (!ends.WaitOne(_input is null ? BetweenLooks : TimeSpan.Zero));
 
         _input?.Close();
     }

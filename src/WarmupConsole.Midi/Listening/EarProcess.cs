@@ -8,7 +8,7 @@ public static class EarProcess
 {
     public static int Run(Stream input, Stream output, Func<InputOpening> open, IMonotonicClock clock)
     {
-        using ManualResetEvent ends = new(false);
+        ManualResetEvent ends = new(false); // not disposed: the end of the input may come later than any other
         FrameWriter writer = new(output);
         new Thread(() => EndWith(input, ends)) { IsBackground = true, Name = "ear's end" }.Start();
         new Ear(open, frame => Tell(writer, frame, ends), clock).Run(ends);

@@ -93,6 +93,11 @@ internal sealed class LiveStates
     {
         if (follow.Hear(midi) is { } tonic)
         {
+            if (turn.Session.Sounded is not null)
+            {
+                turn.Silence();
+            }
+
             turn.Asked = new LiveInput.JumpTo(tonic);
             machine.Fire(LiveTrigger.KeyHeard);
         }
