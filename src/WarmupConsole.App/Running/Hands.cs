@@ -22,6 +22,7 @@ internal sealed class Hands : IDisposable
     private PedalLearning? _learning;
     private EarClient? _ear;
     private string _sentence = "";
+    private bool _isOpen;
 
     internal Hands(SessionHost host, SettingsFolder settings, IMonotonicClock clock)
     {
@@ -49,6 +50,11 @@ internal sealed class Hands : IDisposable
             if (use is null)
             {
                 Keep(Pedals.None, AppTexts.PedalsForgotten);
+            }
+            else if (_ear is not null && !_isOpen)
+            {
+                _learning = null;
+                Say($"{AppTexts.NothingLearnt} {_sentence}");
             }
             else
             {
@@ -84,8 +90,8 @@ internal sealed class Hands : IDisposable
     {
         lock (_lock)
         {
-            bool wasWanted = _watch.Pedals.Bound.Count > 0 || _learning is not null || _sentence.Length > 0;
-            _sentence = sentence;
+            bool wasWanted = _watch.Pedals.Bound.Count > 0 || _isOpen || _host.Session.Follows;
+            (_sentence, _isOpen) = (sentence, isOpen);
             if (!isOpen)
             {
                 _watch = PedalWatch.For(_watch.Pedals); // what comes back may stand otherwise
@@ -144,6 +150,12 @@ internal sealed class Hands : IDisposable
     private void Show()
     {
         string pedals = _watch.Pedals.ToString();
-        _host.Show(status => status with { Hands = pedals.Length == 0 ? _sentence : $"{AppTexts.PedalsAre(pedals)} {_sentence}".Trim() });
+        string hands = (pedals.Length, _isOpen) switch
+        {
+            (0, false) => "", // nobody asked for it
+            (0, true) => _sentence,
+            _ => $"{AppTexts.PedalsAre(pedals)} {_sentence}".Trim(),
+        };
+        _host.Show(status => status with { Hands = hands });
     }
 }

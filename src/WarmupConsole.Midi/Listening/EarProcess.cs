@@ -8,7 +8,7 @@ public static class EarProcess
 {
     public static int Run(Stream input, Stream output, Func<InputOpening> open, IMonotonicClock clock)
     {
-        ManualResetEvent ends = new(false); // not disposed: the end of the input may come later than any other
+        using ManualResetEvent ends = new(false);
         FrameWriter writer = new(output);
         new Thread(() => EndWith(input, ends)) { IsBackground = true, Name = "ear's end" }.Start();
         new Ear(open, frame => Tell(writer, frame, ends), clock).Run(ends);
@@ -29,7 +29,14 @@ public static class EarProcess
             // An input that cannot be read is one at its end.
         }
 
-        ends.Set();
+        try
+        {
+            ends.Set();
+        }
+        catch (ObjectDisposedException)
+        {
+            // It has ended by another way.
+        }
     }
 
     private static void Tell(FrameWriter writer, Frame frame, ManualResetEvent ends)

@@ -4,12 +4,12 @@ namespace WarmupConsole.Midi.Listening;
 internal static class ListeningTexts
 {
     internal const string NotWanted = "Nothing is heard: no port, as chosen.";
-    internal const string NoneFound = "Nothing is heard: no MIDI input found. Connect and switch on the piano, or type the line.";
+    internal const string NoneFound = "Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again.";
 
     internal static string Hearing(string name) => $"Listening to {name}.";
 
     internal static string NotFound(string wanted, IReadOnlyList<string> names) => names.Count == 0
-        ? $"Nothing is heard: there is no input named '{wanted}', nor any other. Connect and switch on the piano, or type the line."
+        ? $"Nothing is heard: there is no input named '{wanted}', nor any other. Connect and switch on the piano, then try again."
         : $"Nothing is heard: no input's name contains '{wanted}'. There are: {string.Join("; ", names)}.";
 
     internal static string SameName(string name) =>
@@ -21,5 +21,5 @@ internal static class ListeningTexts
         ? "Listening to the piano ended by itself: pedals and keys do nothing now. Leave and start again to use them."
         : $"Listening to the piano ended by itself ({lastWords}): pedals and keys do nothing now. Leave and start again to use them.";
 
-    internal static string NotOpened(string name) => $"Nothing is heard: {name} could not be opened. Another program may hold it: close that, or type the line.";
+    internal static string NotOpened(string name) => $"Nothing is heard: {name} could not be opened. Another program may hold it: close that, then try again.";
 }

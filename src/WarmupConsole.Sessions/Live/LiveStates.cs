@@ -39,7 +39,7 @@ internal sealed class LiveStates
         breath = new(turn);
         cuts = new(turn);
         follow = new(turn, holds, tempo, voices);
-        rungs = new(turn, holds, tempo, voices, chords, follow);
+        rungs = new(turn, holds, tempo, voices, chords);
         steps = new(turn, holds);
         machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
         ConfigureReady();
@@ -216,7 +216,7 @@ internal sealed class LiveStates
 
     private void ConfigureCourseOfKeys()
     {
-        machine.Configure(LiveState.Cue).OnEntry(rungs.Cue);
+        machine.Configure(LiveState.Cue).OnEntry(transition => follow.Switch(transition, follows: false)).OnEntry(rungs.Cue);
         machine.Configure(LiveState.CountIn).OnEntry(rungs.CountIn);
         machine.Configure(LiveState.Rung).OnEntry(rungs.Start).OnExit(rungs.Leave);
         machine.Configure(LiveState.Breath).OnEntry(rungs.Breathe);

@@ -11,7 +11,7 @@ namespace WarmupConsole.Sessions.Live;
 /// answers a key press excepted): a rung's notes when the count-in or the breath before it begins, the cue chords to the next key
 /// one beat before the rung ends. Up to then a change of the ladder costs nothing; after it the cued key stands.
 /// </summary>
-internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo tempo, LiveVoices voices, LiveChords chords, LiveFollow follow)
+internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo tempo, LiveVoices voices, LiveChords chords)
 {
     private static readonly Beats CueLead = Beats.FromBeats(1);
 
@@ -27,7 +27,6 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
         }
 
         holds.Release();
-        follow.Switch(transition, follows: false);
         turn.Silence();
         if (turn.Asked is LiveInput.JumpTo jump)
         {

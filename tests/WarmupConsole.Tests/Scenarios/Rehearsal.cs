@@ -236,6 +236,7 @@ internal sealed class Rehearsal : IDisposable
     {
         _screen.Dispose();
         _window.Dispose();
+        Hands.Dispose();
         _run.Close();
         _folder.Dispose();
     }

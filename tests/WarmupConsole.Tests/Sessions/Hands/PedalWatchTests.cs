@@ -30,7 +30,7 @@ public sealed class PedalWatchTests
     {
         (int, int)[] down = [(0, 127), (2, 0), (3, 127), (5, 0), (4, 127)];
         (int, int)[] up = [(900, 0), (3, 127), (4, 0), (6, 127), (3, 0)];
-        Assert.Equal(1, Tread(64, [.. down, .. up]).Count(use => use is not null));
+        Assert.Single(Tread(64, [.. down, .. up]), use => use is not null);
         Assert.Equal(PedalUse.GoOn, Assert.Single(Tread(64, (400, 127))));
     }
 

@@ -55,7 +55,7 @@ public sealed class SettingsFolderTests : IDisposable
         MachineSettings kept = new("Stage piano") { Input = "Foot switch", Pedals = Pedals.None.With(PedalUse.GoOn, new(false, 64, true)).With(PedalUse.Pin, new(true, 21, false)) };
         Assert.Null(settings.WriteSettings(kept));
         Assert.Equal(kept, settings.ReadSettings().Value);
-        Assert.Equal("format: 1\nport: \"Stage piano\"\ninput: \"Foot switch\"\npedals:\n  go-on: sustain, reversed\n  pin: key 21\n", File.ReadAllText(settings.SettingsPath));
+        Assert.Equal("format: 1\nport: Stage piano\ninput: Foot switch\npedals:\n  go-on: sustain, reversed\n  pin: key 21\n", File.ReadAllText(settings.SettingsPath));
     }
 
     [Theory]
