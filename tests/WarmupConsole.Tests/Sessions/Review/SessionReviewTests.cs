@@ -85,6 +85,8 @@ public sealed class SessionReviewTests
     [InlineData("degree 3", null, "E4")]
     [InlineData("degree 3, coming down", null, "E4")]
     [InlineData("on D", null, "D4")]
+    [InlineData("on F♭", null, "E4")]
+    [InlineData("on B♯", null, "C4")]
     [InlineData("again", null, "C4 D4 E4 F4 G4")]
     [InlineData("", 64, "E4")]
     [InlineData("", 52, "E4")]
