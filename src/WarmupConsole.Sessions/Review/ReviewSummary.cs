@@ -31,6 +31,7 @@ internal static class ReviewSummary
         string how = review.Ending switch
         {
             "finished" => "Led to its end in",
+            "ended" when review.PlannedMinutes is null => "Led for",
             "ended" => "Ended early after",
             SessionReview.Running => "Still running, so far",
             _ => "Cut off after",

@@ -220,6 +220,13 @@ public sealed class SessionReviewTests
         Assert.StartsWith(sentence, Summary(log)[0], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Without_a_plan_no_end_is_early()
+    {
+        SessionReview review = SessionReview.From(TwoKeys().After(0, new RunEnded("ended")).Records, SampleChoir.Four, SampleExercises.All);
+        Assert.Contains("\nLed for 0:39: ", ReviewText.Write(review, SampleChoir.Four), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("paused", 0)]
     [InlineData("silenced", 360)]
