@@ -86,7 +86,7 @@ public static class ReviewText
         foreach (ReviewCut cut in review.Cuts)
         {
             string what = cut.IsWhole ? "left out" : "no way back";
-            text.Append(CultureInfo.InvariantCulture, $"  {cut.Step + 1,2}  {MarkText.Clean(cut.Title),-32} {what}, saved {Clock(cut.Saved)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {cut.Step + 1,2}  {MarkText.Clean(cut.Title),-32} {what}, saved {ClockText.Of(cut.Saved)}\n");
         }
     }
 
