@@ -289,7 +289,8 @@ public sealed class ScreenControl(ILiveConsole console)
 
     private void Leave(bool confirmed)
     {
-        Leaves = confirmed || console.Session.State is LiveState.Ready or LiveState.Finished;
+        bool isAtNothing = console.Session is { State: LiveState.Introduce, Step: null };
+        Leaves = confirmed || isAtNothing || console.Session.State is LiveState.Ready or LiveState.Finished;
         _leaveAsked = !Leaves;
         if (_leaveAsked)
         {
@@ -298,6 +299,11 @@ public sealed class ScreenControl(ILiveConsole console)
         else if (Line.IsOpen)
         {
             Keep(); // nothing typed is ever lost
+        }
+
+        if (isAtNothing)
+        {
+            console.Post(new LiveInput.Act(LiveAction.End)); // a run without a plan is over, not cut off
         }
     }
 
