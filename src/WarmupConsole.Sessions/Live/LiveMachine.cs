@@ -96,6 +96,12 @@ public static class LiveMachine
             case LiveInput.Trouble or LiveInput.News or LiveInput.Warning:
                 Hear(input, states);
                 break;
+            case LiveInput.TellTonight told:
+                new LiveEvening(turn).Tell(told);
+                break;
+            case LiveInput.RehearsalKept kept:
+                new LiveEvening(turn).Keep(kept);
+                break;
             default:
                 TakeMark(input, turn);
                 break;

@@ -45,6 +45,9 @@ public static class KeyTable
         Live(LiveAction.ProofNote, LineUse.WhenClosed, "%", "%"),
         Live(LiveAction.ShorterBreath, LineUse.WhenClosed, "<", "<"),
         Live(LiveAction.LongerBreath, LineUse.WhenClosed, ">", ">"),
+        Screen(ScreenCommand.Tonight, LineUse.WhenClosed, "Ctrl+G", "Ctrl+G"),
+        Screen(ScreenCommand.EditPlan, LineUse.WhenClosed, "Ctrl+O", "Ctrl+O"),
+        Screen(ScreenCommand.RehearsalMark, LineUse.WhenClosed, "Ctrl+R", "Ctrl+R"),
         Screen(ScreenCommand.Leave, LineUse.Always, "Ctrl+Q", "Ctrl+Q"),
         Screen(ScreenCommand.Help, LineUse.WhenClosed, "?", "?"),
     ];

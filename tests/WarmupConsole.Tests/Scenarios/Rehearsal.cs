@@ -59,6 +59,8 @@ internal sealed class Rehearsal : IDisposable
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
         _run.Host.Exercises = Content.Folder.Exercises;
+        NeedsKeeper needs = new(Content.Folder, _run.Host.Post);
+        _run.Rehearsed = mark => _run.Host.Post(needs.Write(mark));
         _window = new(_run.Host);
         _screen = new(_window, width, height);
         Settle();
@@ -126,6 +128,13 @@ internal sealed class Rehearsal : IDisposable
         }
 
         return this;
+    }
+
+    /// <summary>Changes what is shown beside the session.</summary>
+    internal Rehearsal Show(Func<ConsoleStatus, ConsoleStatus> change)
+    {
+        _run.Host.Show(change);
+        return Settle();
     }
 
     /// <summary>Lets time pass, from one due moment to the next.</summary>
