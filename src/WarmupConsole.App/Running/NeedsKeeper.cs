@@ -33,8 +33,8 @@ internal sealed class NeedsKeeper(ChoirFolder folder, Action<LiveInput> tell) : 
         }
 
         return needs.Count == 0 ? new LiveInput.News(AppTexts.NoNeedOf)
-            : !book.IsGood ? new LiveInput.LogTrouble(AppTexts.NeedNotKept(book.Problems[0].ToString()))
-            : book.Value.Save() is { } reason ? new LiveInput.LogTrouble(AppTexts.NeedNotKept(reason))
+            : !book.IsGood ? new LiveInput.Warning(AppTexts.NeedNotKept(book.Problems[0].ToString()))
+            : book.Value.Save() is { } reason ? new LiveInput.Warning(AppTexts.NeedNotKept(reason))
             : new LiveInput.News(AppTexts.NeedMade(book.Value.Needs.Count, Printable.Line(book.Value.Needs[^1].WordsIn(book.Value.Notes))));
     }
 
