@@ -39,6 +39,7 @@ internal static class CommandLine
         root.Add(ExercisesCommand.Create(composition));
         root.Add(ShellCommand.Create(root));
         root.Add(PlayerCommand.Create());
+        root.Add(EarCommand.Create());
         return root;
     }
 }

@@ -62,8 +62,14 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         run.Host.Exercises = content.Folder.Exercises;
         using NeedsKeeper needs = new(content.Folder, run.Host.Post);
         run.Rehearsed = needs.Keep;
-        run.Host.GivesTour = request.Tour || (composition.MayGiveTour && !composition.Settings.IsTourSeen);
+        run.Host.GivesTour = GivesTour(request);
         run.Host.FirstPicture += () => LookAround(content, run.Host);
+        using Hands hands = new(run.Host, composition.Settings, composition.Clock);
+        if (composition.StartEar is { } startEar && Ports.Listening(composition, request.Port) is { Kind: not PortChoiceKind.None } heard)
+        {
+            hands.Listen(startEar(heard));
+        }
+
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))
         {
@@ -76,11 +82,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
             code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
-        if (run.Host.IsTourOver)
-        {
-            composition.Settings.KeepTourSeen(); // where that fails it is given once more
-        }
-
+        KeepTour(run.Host);
         code = new LogRescue(composition, surroundings).AfterRun(log) ? code : ExitCodes.BadInput;
         if (run.TroubleAtEnd is { } trouble)
         {
@@ -94,6 +96,17 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         }
 
         return (code, run.Host.IsPlanAsked && code == ExitCodes.Ok);
+    }
+
+    private bool GivesTour(RunRequest request) => request.Tour || (composition.MayGiveTour && !composition.Settings.IsTourSeen);
+
+    /// <summary>Where that fails, the tour is given once more.</summary>
+    private void KeepTour(SessionHost host)
+    {
+        if (host.IsTourOver)
+        {
+            composition.Settings.KeepTourSeen();
+        }
     }
 
     /// <summary>On a thread of its own: the first picture waits for nothing.</summary>

@@ -52,6 +52,9 @@ public sealed record SessionFacts
     /// <summary>The steps whose way back was cut, as it ran late.</summary>
     public Shortened Shortened { get; init; } = Shortened.None;
 
+    /// <summary>True while somebody else plays and the console only follows.</summary>
+    public bool Follows { get; init; }
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -80,8 +83,8 @@ public sealed record SessionFacts
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
         },
-        StepsOver => None with { Tonight = Tonight, Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Hold = Hold },
-        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or TonightTold => AfterChange(happened),
+        StepsOver => None with { Tonight = Tonight, Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Follows = Follows, Hold = Hold },
+        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or FollowChanged or TonightTold => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -110,6 +113,7 @@ public sealed record SessionFacts
         TonightTold told => this with { Tonight = TonightFact.Read(told) },
         OrderChanged order => this with { Order = order.Steps },
         CutTaken { Keys: > 0 } cut => this with { Shortened = Shortened.With(cut.Step, cut.Keys) },
+        FollowChanged follow => this with { Follows = follow.Follows },
         BreathChanged breath => this with { BreathBeats = breath.Beats },
         _ => this,
     };

@@ -18,6 +18,7 @@ public static class SessionFactsOfSession
             Order = session.ChangedOrder,
             Tonight = session.Warmup.Tonight,
             Shortened = session.Shortened,
+            Follows = session.Follows,
         };
         return !session.HasBegun || session.Step is null ? marks : marks with
         {
@@ -35,7 +36,7 @@ public static class SessionFactsOfSession
 
     private static RungProgress ProgressOf(LiveState state) => state switch
     {
-        LiveState.Cue or LiveState.CountIn or LiveState.Rung => RungProgress.Begun,
+        LiveState.Cue or LiveState.CountIn or LiveState.Rung or LiveState.Follow => RungProgress.Begun,
         LiveState.Breath or LiveState.Wait => RungProgress.Over,
         _ => RungProgress.NotBegun,
     };

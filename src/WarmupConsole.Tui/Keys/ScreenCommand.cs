@@ -23,6 +23,9 @@ public enum ScreenCommand
 
     /// <summary>Asks for a mark of the rehearsal, behind the warm-up.</summary>
     RehearsalMark,
+
+    /// <summary>Asks what a pedal or a key of the piano is to do, and learns which one.</summary>
+    LearnPedal,
     Help,
     Leave,
 }

@@ -43,6 +43,7 @@ public static class ScreenTexts
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
     public const string TempoToCome = "→{0:0.#}";
+    public const string Following = "following";
     public const string Waiting = "waiting at each key";
 
     public const string Sings = "▶";
@@ -138,6 +139,7 @@ public static class ScreenTexts
         [LiveState.Rung] = "sing",
         [LiveState.Breath] = "breathe",
         [LiveState.Wait] = "waiting",
+        [LiveState.Follow] = "follows",
         [LiveState.Phase] = "together",
         [LiveState.Finished] = "done",
     }.ToFrozenDictionary();
@@ -159,6 +161,7 @@ public static class ScreenTexts
         [PromptKind.Tonight] = ("tonight", "Part first: t 2, b 3 colds, a tired; alone for everyone: tired. Only Enter: as usual."),
         [PromptKind.Rehearsal] = ("piece, bars, heard", "Such as: Harbour hymn 12-15 a flat at B4"),
         [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
+        [PromptKind.Pedal] = ("pedal for", "1 go on  2 again  3 turn round  4 silence  5 pin  0 forgets all"),
         [PromptKind.InsertNow] = ("put in now", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
     }.ToFrozenDictionary();
 
@@ -210,6 +213,7 @@ public static class ScreenTexts
         [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
         [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
         [LiveAction.TakeCut] = ("take cut", "Takes the cut that is offered when the warm-up runs late; every other step stays as it is."),
+        [LiveAction.Follow] = ("follow", "The console is silent and follows what is played at the piano, key by key; again, and it leads."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 
@@ -225,6 +229,7 @@ public static class ScreenTexts
         [ScreenCommand.Tonight] = ("tonight", "Before the start: heads, colds and energy that differ this evening; ladders and findings follow."),
         [ScreenCommand.EditPlan] = ("plan", "Before the start: opens the plan to be edited, and comes back with it."),
         [ScreenCommand.RehearsalMark] = ("rehearsal mark", "After the warm-up: piece, bars and what was heard; it becomes a need for the next plans."),
+        [ScreenCommand.LearnPedal] = ("learn pedal", "Asks what a pedal or a key of the piano is to do, then learns the one that is pressed and let go."),
         [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
         [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),
     }.ToFrozenDictionary();

@@ -11,4 +11,7 @@ public sealed record ConsoleStatus(string Port, string Log, bool LogInTrouble)
 
     /// <summary>For the last one.</summary>
     public AheadCard Ahead { get; init; } = AheadCard.None;
+
+    /// <summary>What pedals do, and what is listened to; empty when nothing is.</summary>
+    public string Hands { get; init; } = "";
 }

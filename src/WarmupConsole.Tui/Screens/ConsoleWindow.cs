@@ -41,6 +41,7 @@ public sealed class ConsoleWindow : CanvasWindow
 
     protected override Canvas? Draw(Size size)
     {
+        _control.Listen();
         ScreenModel model = _control.Model();
         ScreenStamp stamp = ScreenStamp.Of(model, size);
         if (stamp == _shown)

@@ -14,4 +14,7 @@ public enum PromptKind
 
     /// <summary>A mark of the rehearsal: piece, bars, what was heard.</summary>
     Rehearsal,
+
+    /// <summary>What the next control that is pressed is to do.</summary>
+    Pedal,
 }
