@@ -4,6 +4,7 @@ namespace WarmupConsole.App.Reports;
 
 /// <summary>The JSON shapes of all reports, generated at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(CalendarReport))]
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(ExercisesReport))]
 [JsonSerializable(typeof(KeysReport))]
