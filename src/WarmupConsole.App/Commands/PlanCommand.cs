@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
@@ -42,7 +43,7 @@ internal static class PlanCommand
 
         FileRead<NextPlanInput> input = options.Said(parsed, sources.Value.Before(date, last));
         IEnumerable<string> notes = date < composition.Today ? [AppTexts.PastDay(date), .. sources.Value.LeftOut] : sources.Value.LeftOut;
-        return input.IsGood ? Propose(input.Value, folder.Value!, [.. notes], surroundings) : Problems.Print(input.Problems, surroundings.Error);
+        return input.IsGood ? Propose(input.Value, folder.Value!, [.. notes], parsed.GetValue(options.Json) ? ToJson : ToText, surroundings) : Problems.Print(input.Problems, surroundings.Error);
     }
 
     /// <summary>Why no plan can be proposed, else null.</summary>
@@ -61,7 +62,7 @@ internal static class PlanCommand
         return next.AddDays((late + DaysInWeek - 1) / DaysInWeek * DaysInWeek);
     }
 
-    private static int Propose(NextPlanInput input, ChoirFolder folder, IReadOnlyList<string> notes, InvocationConfiguration surroundings)
+    private static int Propose(NextPlanInput input, ChoirFolder folder, IReadOnlyList<string> notes, Func<NextPlanInput, NextPlanResult, string, string> write, InvocationConfiguration surroundings)
     {
         string path = folder.PlanPathFor(input.Date);
         if (File.Exists(path))
@@ -80,20 +81,21 @@ internal static class PlanCommand
             return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
         }
 
-        string[] unmet = [.. next.Unmet, .. notes];
-        surroundings.Output.WriteLine(AppTexts.Proposal(input.Date, input.Last?.Date, next.Season));
-        Print(next.Differences, surroundings.Output);
-        surroundings.Output.WriteLine(unmet.Length == 0 ? "" : AppTexts.Unmet);
-        Print(unmet, surroundings.Output);
-        surroundings.Output.WriteLine(AppTexts.PlanWritten(path));
+        surroundings.Output.Write(write(input, next with { Unmet = [.. next.Unmet, .. notes] }, path));
         return ExitCodes.Ok;
     }
 
-    private static void Print(IEnumerable<string> lines, TextWriter output)
+    private static string ToJson(NextPlanInput input, NextPlanResult next, string path) => NextPlanReport.From(input, next, path).ToJson() + "\n";
+
+    private static string ToText(NextPlanInput input, NextPlanResult next, string path)
     {
-        foreach (string line in lines)
-        {
-            output.WriteLine(Printable.Line(line));
-        }
+        string[] lines =
+        [
+            AppTexts.Proposal(input.Date, input.Last?.Date, next.Season),
+            .. next.Differences.Select(Printable.Line),
+            .. next.Unmet.Count == 0 ? [] : next.Unmet.Select(Printable.Line).Prepend(AppTexts.Unmet),
+            AppTexts.PlanWritten(path),
+        ];
+        return string.Join('\n', lines) + "\n";
     }
 }

@@ -42,7 +42,8 @@ internal static class PlanExplainCommand
             return Problems.Print(input.Problems, surroundings.Error);
         }
 
-        surroundings.Output.Write(ExplanationText.Write(plan.Plan, PlanExplanation.Of(input.Value, plan.Plan)));
+        PlanExplanation explanation = PlanExplanation.Of(input.Value, plan.Plan);
+        surroundings.Output.Write(parsed.GetValue(options.Json) ? ExplanationReport.From(explanation).ToJson() + "\n" : ExplanationText.Write(plan.Plan, explanation));
         return ExitCodes.Ok;
     }
 }

@@ -10,7 +10,6 @@ namespace WarmupConsole.App.Commands;
 /// <summary>What the director may say about a plan to be proposed or explained.</summary>
 internal sealed class PlannerOptions
 {
-    private const string DateFormat = "yyyy-MM-dd";
     private const int MostVariants = 9;
 
     private readonly Option<string?> _focus = new("--focus") { Description = AppTexts.FocusAbout, HelpName = "WHAT" };
@@ -23,9 +22,11 @@ internal sealed class PlannerOptions
 
     internal Option<string?> Choir { get; } = Options.Choir();
 
+    internal Option<bool> Json { get; } = Options.Json();
+
     internal PlannerOptions AddTo(Command command, bool isProposal)
     {
-        Option[] options = isProposal ? [Choir, Date, _minutes, _rehearsal, _focus, _tonight, _variant] : [Choir, _focus, _tonight];
+        Option[] options = isProposal ? [Choir, Date, _minutes, _rehearsal, _focus, _tonight, _variant, Json] : [Choir, _focus, _tonight, Json];
         foreach (Option option in options)
         {
             command.Add(option);
@@ -76,7 +77,7 @@ internal sealed class PlannerOptions
     private static DateOnly? ReadDate(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        if (DateOnly.TryParseExact(text, DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date))
+        if (DayText.TryRead(text, out DateOnly date))
         {
             return date;
         }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Text.Json;
 using WarmupConsole.Sessions.Planning.Seasons;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Reports;
 
@@ -12,7 +12,7 @@ internal sealed record CalendarReport(IReadOnlyList<CalendarReport.Day> Days, IR
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.CalendarReport);
 
     private static Day Of(SeasonEntry entry) => new(
-        Written(entry.Date),
+        DayText.Write(entry.Date),
         entry.Kind switch
         {
             SeasonEntryKind.Led => "led",
@@ -27,10 +27,8 @@ internal sealed record CalendarReport(IReadOnlyList<CalendarReport.Day> Days, IR
         entry.Minutes,
         entry.Target.ReachPercent,
         entry.Target.Difficulty,
-        entry.Target.Concert is { } concert ? Written(concert.Date) : null,
+        entry.Target.Concert is { } concert ? DayText.Write(concert.Date) : null,
         entry.Target.Concert is null ? null : entry.Target.WeeksLeft);
-
-    private static string Written(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     /// <summary>A day; the concert is the next one within twelve weeks, or null.</summary>
     internal sealed record Day(string Date, string Kind, bool Past, string Title, int? Minutes, int ReachPercent, int Difficulty, string? Concert, int? WeeksLeft);

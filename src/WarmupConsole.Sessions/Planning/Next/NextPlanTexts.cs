@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Sessions.Marks;
@@ -96,7 +97,7 @@ internal static class NextPlanTexts
     internal static string NotMended(string remark) => $"Nothing in the catalogue mends this: {remark}";
 
     internal static string OffMinutes(TimeSpan planned, int minutes) =>
-        $"The nearest plan takes {PlanTexts.Clock(planned)} of the {minutes} minutes: change the minutes, or add exercises of other lengths.";
+        $"The nearest plan takes {ClockText.Of(planned)} of the {minutes} minutes: change the minutes, or add exercises of other lengths.";
 
     internal static string NothingToPlan => "There is no exercise that this choir can sing: look at the ranges in choir.yaml (warmup ranges).";
 

@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Planning.Choosing;
 
 namespace WarmupConsole.Sessions.Planning.Next;
@@ -34,6 +35,8 @@ internal sealed class OfferTable
     }
 
     internal PlanProblem Problem { get; }
+
+    internal NoteNaming Notes => _input.Choir.Notes;
 
     internal IReadOnlyList<Offer> Offers => _offers;
 

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -17,10 +18,10 @@ internal static class PlanDifference
 
     private static IEnumerable<string> Lines(NextPlanInput input, PlanStep? old, WarmupStep step)
     {
-        string work = Work(step);
+        string work = Work(step, input.Choir.Notes);
         string head = old is null ? NextPlanTexts.New(step.Exercise.Title, work)
             : Essence(old) == Essence(step.Plan) ? NextPlanTexts.Same(step.Exercise.Title)
-            : NextPlanTexts.Changed(step.Exercise.Title, work, Work(WarmupBuilder.Build(input.Choir, new() { Steps = [old] }, input.Exercises).Steps[0]));
+            : NextPlanTexts.Changed(step.Exercise.Title, work, Work(WarmupBuilder.Build(input.Choir, new() { Steps = [old] }, input.Exercises).Steps[0], input.Choir.Notes));
         return step.Plan.Because.Select(NextPlanTexts.Reason).Prepend(head);
     }
 
@@ -28,11 +29,11 @@ internal static class PlanDifference
     private static PlanStep Essence(PlanStep step) => step with { Because = [], Answers = [], Value = null };
 
     /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>
-    internal static string Work(WarmupStep step)
+    internal static string Work(WarmupStep step, NoteNaming notes)
     {
         IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
         return rungs.Count == 0
             ? NextPlanTexts.Count(step.Rounds, "round")
-            : $"{NextPlanTexts.Count(rungs.Count, "key")} {rungs.MinBy(rung => rung.Tonic)!.Tonic} to {rungs.MaxBy(rung => rung.Tonic)!.Tonic}";
+            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}";
     }
 }
