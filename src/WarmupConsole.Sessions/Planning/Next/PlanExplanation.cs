@@ -48,7 +48,7 @@ public sealed record PlanExplanation(IReadOnlyList<ExplainedStep> Steps, long Va
             return new(step.Ready.Exercise.Title, worth, parts, other < 0 ? "" : Words(table.Offers[other]), loss);
         }
 
-        private static string Words(Offer offer) => $"{offer.Ready.Exercise.Title}, {PlanDifference.Work(offer.Ready, table.Notes)}";
+        private string Words(Offer offer) => $"{offer.Ready.Exercise.Title}, {PlanDifference.Work(offer.Ready, table.Notes)}";
 
         /// <summary>Another exercise, not yet in the plan; the same in other keys would tell little. It keeps the limits where the plan does.</summary>
         private int BestInstead(Offer step, int place, bool keepsLimits)

@@ -49,9 +49,10 @@ public sealed record Season(IReadOnlyList<SeasonEntry> Entries, IReadOnlyList<st
     {
         SeasonEntry? newest = known.Where(entry => entry.Kind != SeasonEntryKind.Concert).MaxBy(entry => entry.Date);
         DateOnly? until = input.Concerts.Where(concert => concert.Date >= input.Today).MaxBy(concert => concert.Date)?.Date;
-        for (DateOnly day = newest?.Date ?? input.Today; until is not null && day <= until; day = day.AddDays(DaysInWeek))
+        int weekday = newest is null ? 0 : (((newest.Date.DayNumber - input.Today.DayNumber) % DaysInWeek) + DaysInWeek) % DaysInWeek;
+        for (DateOnly day = input.Today.AddDays(weekday); until is not null && day <= until; day = day.AddDays(DaysInWeek))
         {
-            if (day >= input.Today && !known.Any(entry => entry.Kind != SeasonEntryKind.Concert && Math.Abs(entry.Date.DayNumber - day.DayNumber) < 3) && !input.Concerts.Any(concert => concert.Date == day))
+            if (!known.Any(entry => entry.Kind != SeasonEntryKind.Concert && Math.Abs(entry.Date.DayNumber - day.DayNumber) < 3) && !input.Concerts.Any(concert => concert.Date == day))
             {
                 yield return new(day, SeasonEntryKind.Open, false, "") { Target = SeasonTarget.On(day, input.Concerts) };
             }
