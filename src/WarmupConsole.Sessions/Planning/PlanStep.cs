@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 
 namespace WarmupConsole.Sessions.Planning;
 
@@ -32,6 +33,9 @@ public sealed record PlanStep
 
     /// <summary>What it was worth when the plan was proposed, in the points of docs/planner.md (0–100,000); null in a plan made by hand.</summary>
     public int? Value { get; init; }
+
+    /// <summary>What the piano plays; what is left open is as in the plan, then as in the exercise.</summary>
+    public PianoWish Piano { get; init; } = PianoWish.None;
 
     /// <summary>Why the step is there, a sentence each.</summary>
     public IReadOnlyList<string> Because { get; init; } = [];

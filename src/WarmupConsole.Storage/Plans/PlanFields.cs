@@ -41,6 +41,7 @@ public static class PlanFields
         Field.Map("keys", Keys, "The keys of a sung exercise."),
         Field.List("answers", PlanWords.Answers, new FieldShape.Text(), "Findings and needs that it answers; then it is not left out when time runs short."),
         Field.Whole("value", PlanWords.Value, "What it was worth when the plan was proposed."),
+        PianoField.Row,
         Field.List("because", PlanWords.Because, new FieldShape.Text(), "Why this step is here."));
 
     public static FieldTable Plan { get; } = new(
@@ -51,6 +52,7 @@ public static class PlanFields
         Field.Text("title", "As it is shown."),
         Field.Whole("minutes", PlanWords.Minutes, "How long the warm-up may take."),
         Field.Choice("advance", PlanWords.Advance, "Goes on by itself, or at each key press."),
+        PianoField.Row,
         Field.List("off", PlanWords.Off, Off, "Rules of the check that do not count here."),
         Field.List("steps", PlanWords.Steps, Step, "What is done, in order."))
     {

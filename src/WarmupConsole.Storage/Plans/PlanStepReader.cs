@@ -24,6 +24,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             Keys = Keys(step),
             Answers = step.Texts("answers") is { Count: > 0 } answers ? answers : [],
             Value = step.Whole("value"),
+            Piano = PianoField.Read(step),
             Because = step.Texts("because"),
         };
         CheckExercise(step, read);

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Planning.Choosing;
 using WarmupConsole.Sessions.Planning.Rules;
 using WarmupConsole.Sessions.Planning.Seasons;
@@ -72,13 +73,14 @@ internal sealed class OfferBook
 
     private bool IsSound(Offer offer) => Soundness.IsGiven(new(_input.Choir, new() { Steps = [offer.Step] }, [offer.Ready]));
 
-    /// <summary>Tempo and talk, which do not depend on the keys.</summary>
+    /// <summary>Tempo, talk and piano, which do not depend on the keys.</summary>
     private PlanStep Settled(Exercise exercise) => new()
     {
         ExerciseId = exercise.Id,
         TalkSeconds = _history.IsNew(exercise.Id) ? NewTalk.Seconds(exercise)
             : _input.LearntTalk.TryGetValue(exercise.Id, out int learnt) && learnt != exercise.TalkSeconds ? learnt : null,
         Tempo = StepTempo.For(exercise, _input, _history, _season),
+        Piano = _input.Last?.Steps.FirstOrDefault(step => step.ExerciseId == exercise.Id)?.Piano ?? PianoWish.None,
     };
 
     private Offer Make(PlanStep step, Exercise exercise, Difficulty difficulty)

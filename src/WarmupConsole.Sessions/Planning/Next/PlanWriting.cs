@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Sounding;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -14,6 +15,7 @@ internal sealed class PlanWriting(NextPlanInput input, OfferBook book, OfferTabl
             Title = NextPlanTexts.Title(input.MinutesOf, chosen.Steps.SelectMany(worths.AnsweredBy).MaxBy(wish => wish.Points[0])?.Title ?? ""),
             Minutes = input.MinutesOf,
             Rolling = input.Last?.Rolling ?? true,
+            Piano = input.Last?.Piano ?? PianoWish.None,
             Steps = [.. chosen.Steps.Select(offer => Step(offer, worths))],
         };
         Warmup ready = new(input.Choir, plan, [.. plan.Steps.Zip(chosen.Steps, (step, offer) => offer.Ready with { Plan = step })]);
