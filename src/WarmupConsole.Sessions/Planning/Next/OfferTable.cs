@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Planning.Choosing;
+using WarmupConsole.Sessions.Planning.Seasons;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -29,7 +30,7 @@ internal sealed class OfferTable
             Shortest = (input.MinutesOf * MillisecondsInMinute) - ToleranceMilliseconds,
             Longest = (input.MinutesOf * MillisecondsInMinute) + ToleranceMilliseconds,
             MostSteps = Math.Clamp((input.MinutesOf / 2) + 2, 4, MostSteps),
-            MostNew = 1,
+            MostNew = book.Season.Phase == SeasonPhase.ConcertWeek ? 0 : 1,
             Bands = Bands(),
         };
     }

@@ -38,7 +38,7 @@ internal sealed class OwnValue(NextPlanInput input, History history, SeasonTarge
 
         if (history.IsNew(exercise.Id))
         {
-            yield return new(season.Phase == SeasonPhase.ConcertWeek ? PlanPoints.NewInConcertWeek : PlanPoints.New, NextPlanTexts.NewToChoir(NewTalk.Seconds(exercise)), true);
+            yield return new(PlanPoints.New, NextPlanTexts.NewToChoir(NewTalk.Seconds(exercise)), true);
         }
 
         int rested = Math.Clamp((history.WeeksSince(exercise.Id) ?? 0) - PlanPoints.RestedFromWeek + 1, 0, PlanPoints.MostRestedWeeks);

@@ -51,9 +51,8 @@ internal static class PlanPoints
     internal const int MostRestedWeeks = 6;
     internal const int RestedFromWeek = 4;
 
-    /// <summary>An exercise that the choir never sang; in the week of a concert.</summary>
+    /// <summary>An exercise that the choir never sang.</summary>
     internal const int New = 30;
-    internal const int NewInConcertWeek = -200;
 
     /// <summary>Last time never came to it.</summary>
     internal const int Owed = 150;

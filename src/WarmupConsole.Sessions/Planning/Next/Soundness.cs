@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning.Rules;
 
@@ -9,6 +10,9 @@ internal static class Soundness
     /// <summary>Half of the longest rest that the check lets pass: two steps that meet are together within it.</summary>
     private static readonly TimeSpan LongestRestAtAnEnd = TimeSpan.FromSeconds(45);
 
+    /// <summary>What settles the voices does not go up itself.</summary>
+    private static readonly SettleAfterPeakRule Settling = new();
+
     private static readonly IPlanRule[] Rules =
         [new NoKeysRule(), new VoiceWithoutPartRule(), new EntriesAndExitsRule(), new BeyondExtremeRule(), new LongRestRule(), new ClosedVowelHighRule()];
 
@@ -16,6 +20,7 @@ internal static class Soundness
     {
         WarmupStep step = alone.Steps[0];
         return step.Planned > TimeSpan.Zero && HasWork(step) && Together.IsKeptIn(step) && RestsAreShort(step)
+            && (step.Exercise.Stage != Stage.Settling || !Settling.Check(alone).Any())
             && Array.TrueForAll(Rules, rule => !rule.Check(alone).Any());
     }
 

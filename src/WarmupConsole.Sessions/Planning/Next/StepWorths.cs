@@ -18,10 +18,10 @@ internal sealed class StepWorths
     /// <summary>Its own points and those of what only it serves, or serves once more.</summary>
     internal int ValueOf(Offer offer) => Math.Max(0, offer.Choice.Own + offer.Choice.Aims.Sum(PointsLost));
 
-    /// <summary>Its points one by one, the most first; those of no points are left out.</summary>
+    /// <summary>Its points one by one, the most first; what it answers is told even where other steps answer it enough.</summary>
     internal IEnumerable<OwnPoints> PartsOf(Offer offer) => offer.Own
-        .Concat(offer.Choice.Aims.Select(aim => new OwnPoints(PointsLost(aim), _wishes[aim].Words)))
-        .Where(part => part.Points != 0)
+        .Concat(offer.Choice.Aims.Select(aim => new OwnPoints(PointsLost(aim), _wishes[aim].Words, _wishes[aim].Answer.Length > 0)))
+        .Where(part => part.Points != 0 || part.IsReason)
         .OrderByDescending(part => part.Points);
 
     /// <summary>The findings and needs that it serves.</summary>

@@ -12,7 +12,7 @@ namespace WarmupConsole.Tests.Sessions.Planning;
 /// <summary>Whatever was found, whoever sings, however long: the laws of a proposal.</summary>
 public sealed class NextPlanLawTests
 {
-    private const int Tries = 25;
+    private const int Tries = 12;
 
     private static readonly string[] Kinds = ["flat", "strained", "late"];
     private static readonly string[] Parts = ["soprano", "alto", "tenor", "bass"];
@@ -24,7 +24,7 @@ public sealed class NextPlanLawTests
             NextPlanResult next = NextPlan.From(input);
             Warmup ready = Evenings.Ready(input, next.Plan);
             Assert.DoesNotContain(PlanCheck.Check(ready, [.. input.Earlier, input.Last!]).Open, remark => remark.Severity >= PlanSeverity.Warning);
-            Assert.DoesNotContain(PlanCheck.Check(ready).Select(remark => remark.Rule), rule => rule is "stage-order" or "settle-after-peak" or "closed-vowel-high" or "entries-and-exits");
+            Assert.DoesNotContain(PlanCheck.Check(ready).Select(remark => remark.Rule), rule => rule is "stage-order" or "closed-vowel-high" or "entries-and-exits");
             Assert.InRange((ready.Planned - TimeSpan.FromMinutes(input.Minutes!.Value)).TotalSeconds, -15, 15);
             Assert.All(next.Plan.Steps, step => Assert.NotEmpty(step.Because));
             HashSet<string> known = [.. input.Earlier.Append(input.Last!).SelectMany(plan => plan.Steps).Select(step => step.ExerciseId)];

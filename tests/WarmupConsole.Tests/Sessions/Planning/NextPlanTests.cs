@@ -163,7 +163,7 @@ public sealed class NextPlanTests
             new(1, 1, 0, "a sb", ["alto"], "short-of-breath"),
             new(2, 4, 1, "x f", ["baritone"], "flat", "Eb4")) with
         {
-            Last = SamplePlans.Of(15, "lost", "hum-thirds"),
+            Last = SamplePlans.Of(15, "lost", "counted-breath"),
             Findings = [Evenings.Finding("soprano", "flat", "C7")],
         });
         Assert.Equal(
