@@ -21,6 +21,7 @@ internal static class PlanCommand
         Command group = new("plan", AppTexts.PlanGroupAbout);
         group.Add(next);
         group.Add(PlanExplainCommand.Create(composition));
+        group.Add(PlanEditCommand.Create(composition));
         return group;
     }
 
