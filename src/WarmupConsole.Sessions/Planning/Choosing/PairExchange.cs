@@ -4,25 +4,18 @@ namespace WarmupConsole.Sessions.Planning.Choosing;
 internal sealed class PairExchange
 {
     /// <summary>So many of what brings most are tried as the first of the two.</summary>
-    private const int MostFirsts = 24;
+    private const int MostFirsts = 20;
     private const int MostRounds = 4;
 
     private readonly PlanProblem _problem;
     private readonly Standing _standing;
 
-    internal PairExchange(PlanProblem problem, ChosenPlan plan)
-    {
-        _problem = problem;
-        _standing = new(problem);
-        foreach (int step in plan.Choices)
-        {
-            _standing.Add(step);
-        }
-    }
+    internal PairExchange(PlanProblem problem, Standing standing) => (_problem, _standing) = (problem, standing);
 
     /// <summary>The plan with the best such exchanges made, one after another, or the one given.</summary>
-    internal ChosenPlan Best(ChosenPlan plan)
+    internal ChosenPlan From(ChosenPlan plan)
     {
+        _standing.Set(plan.Choices);
         for (int round = 0; round < MostRounds; round++)
         {
             (long score, int[] taken, int[] put) = (_standing.Score, [], []);

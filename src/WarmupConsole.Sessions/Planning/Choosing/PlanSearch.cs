@@ -1,12 +1,15 @@
 namespace WarmupConsole.Sessions.Planning.Choosing;
 
 /// <summary>
-/// Chooses the steps of a plan: a tabu search for each number of steps, the best of each bettered by exchanges of two steps, and the best of all
-/// searched on from there. Whole numbers only and nothing random: the same problem gives the same plan on every machine.
+/// Chooses the steps of a plan: a tabu search for each number of steps, from the most down until it gets worse; then the best is bettered by exchanges of
+/// two steps and searched on from there. Whole numbers only and nothing random: the same problem gives the same plan on every machine.
 /// </summary>
 public static class PlanSearch
 {
     private const int MostRounds = 3;
+
+    /// <summary>With so many numbers of steps in a row nothing better was found: fewer steps would be no better.</summary>
+    private const int Enough = 3;
 
     /// <summary>The best plan found; of two of equal value the one found first.</summary>
     public static ChosenPlan Best(PlanProblem problem)
@@ -18,30 +21,33 @@ public static class PlanSearch
             return best with { Value = 0 };
         }
 
-        int least = Math.Max(1, problem.Bands.Sum(band => band.Least));
+        Standing standing = new(problem);
+        TabuSearch tabu = new(problem, standing);
         int most = Math.Min(problem.MostSteps, problem.Choices.DistinctBy(choice => choice.Exercise).Count());
-        for (int steps = Math.Min(least, most); steps <= most; steps++)
+        int least = Math.Min(most, Math.Max(1, problem.Bands.Sum(band => band.Least)));
+        int worse = 0;
+        for (int steps = most; steps >= least && worse < Enough; steps--)
         {
-            best = Bettered(problem, new TabuSearch(problem, steps).Best(new([], long.MinValue, false)), best);
+            ChosenPlan found = tabu.From(steps);
+            (best, worse) = found.IsBetterThan(best) ? (found, 0) : (best, worse + 1);
         }
 
+        return Bettered(best, tabu, new(problem, standing));
+    }
+
+    private static ChosenPlan Bettered(ChosenPlan best, TabuSearch tabu, PairExchange pairs)
+    {
         for (int round = 0; round < MostRounds; round++)
         {
-            long before = best.Value;
-            best = Bettered(problem, new TabuSearch(problem, best.Choices).Best(best), best);
-            if (best.Value == before)
+            ChosenPlan bettered = tabu.From(pairs.From(best));
+            if (!bettered.IsBetterThan(best))
             {
                 break;
             }
+
+            best = bettered;
         }
 
         return best;
-    }
-
-    /// <summary>A plan with two steps exchanged at once as long as that helps, or the other where that is better.</summary>
-    private static ChosenPlan Bettered(PlanProblem problem, ChosenPlan plan, ChosenPlan other)
-    {
-        ChosenPlan bettered = new PairExchange(problem, plan).Best(plan);
-        return (bettered.IsWhole, bettered.Value).CompareTo((other.IsWhole, other.Value)) > 0 ? bettered : other;
     }
 }

@@ -99,11 +99,27 @@ internal sealed class Standing
 
     private int Pays(int aim) => _times[aim] < _points[aim].Length ? _points[aim][_times[aim]] : 0;
 
-    /// <summary>This plan, or another where that is better: one that keeps every limit before one that does not.</summary>
+    /// <summary>Another plan in the place of this one.</summary>
+    internal void Set(IEnumerable<int> plan)
+    {
+        while (_steps.Count > 0)
+        {
+            Remove(_steps[^1]);
+        }
+
+        _priceOfSecond = UsualPrice;
+        foreach (int step in plan)
+        {
+            Add(step);
+        }
+    }
+
+    /// <summary>This plan, or another where that is as good; plans that break limits are compared at the usual price.</summary>
     internal ChosenPlan Better(ChosenPlan other)
     {
-        long value = Value - Price(-1, UsualPrice);
-        return (IsWhole, value).CompareTo((other.IsWhole, other.Value)) > 0 ? new([.. _steps], value, IsWhole) : other;
+        bool isWhole = IsWhole;
+        long value = isWhole ? Value : Value - Price(-1, UsualPrice);
+        return (isWhole, value).CompareTo((other.IsWhole, other.Value)) > 0 ? new([.. _steps], value, isWhole) : other;
     }
 
     private void Count(Choice choice, int sign)

@@ -15,34 +15,51 @@ internal sealed class TabuSearch
     private readonly bool[] _isUsed;
     private readonly int[] _choiceOutUntil;
     private readonly int[] _exerciseOutUntil;
-    private long _best = long.MinValue;
+    private long _best;
 
-    /// <summary>Begins with whatever brings most, one step after another.</summary>
-    internal TabuSearch(PlanProblem problem, int steps)
-        : this(problem, [])
+    internal TabuSearch(PlanProblem problem, Standing standing)
     {
-        while (_standing.Steps.Count < steps)
-        {
-            Put(BestToPut(-1, 0, long.MinValue).Choice);
-        }
-    }
-
-    /// <summary>Begins with a plan.</summary>
-    internal TabuSearch(PlanProblem problem, IReadOnlyList<int> plan)
-    {
-        _standing = new(problem);
+        _standing = standing;
         _exercises = [.. problem.Choices.Select(choice => choice.Exercise)];
         _choiceOutUntil = new int[_exercises.Length];
         _isUsed = new bool[_exercises.Max() + 1];
         _exerciseOutUntil = new int[_isUsed.Length];
+    }
+
+    /// <summary>The best plan found from whatever brings most, one step after another.</summary>
+    /// <param name="steps">How many; at most as many as there are exercises.</param>
+    internal ChosenPlan From(int steps)
+    {
+        Restart([]);
+        while (_standing.Steps.Count < steps)
+        {
+            Put(BestToPut(-1, 0, long.MinValue).Choice);
+        }
+
+        return Search(new([], long.MinValue, false));
+    }
+
+    /// <summary>The best plan found from one that is there already, or that one.</summary>
+    internal ChosenPlan From(ChosenPlan plan)
+    {
+        Restart(plan.Choices);
+        return Search(plan);
+    }
+
+    private void Restart(IReadOnlyList<int> plan)
+    {
+        _standing.Set([]);
+        _best = long.MinValue;
+        Array.Clear(_choiceOutUntil);
+        Array.Clear(_exerciseOutUntil);
+        Array.Clear(_isUsed);
         foreach (int step in plan)
         {
             Put(step);
         }
     }
 
-    /// <summary>The plan found, or the one given where nothing better is.</summary>
-    internal ChosenPlan Best(ChosenPlan best)
+    private ChosenPlan Search(ChosenPlan best)
     {
         int lastGain = 0;
         for (int move = 1; move <= MostMoves && move - lastGain <= MostIdleMoves; move++)

@@ -40,10 +40,10 @@ internal static class NextPlanTexts
 
     internal static string WhereItFails(Circumstance one) => one.Aspect == Aspect.Vowel ? $"on [{one.Value}], where it fails most" : $"at {one.Value}, where it fails most";
 
-    /// <summary>"heard on 16 February 2027, reached here from below and from above: altos flat in E (2 keys)".</summary>
-    internal static string Answers(Need need) => need.IsAsked
-        ? $"asked for, {BothSides}: {need.Words}"
-        : string.Create(CultureInfo.InvariantCulture, $"heard on {need.Date:d MMMM yyyy}, {BothSides}: {need.Words} ({Count(need.Rungs, "key")})");
+    /// <summary>"heard on 16 February 2027, reached here from below and from above: altos flat in E (2 keys), ..."; all heard on one day, or one that was asked for.</summary>
+    internal static string Answers(IReadOnlyList<Need> needs) => needs[0].IsAsked
+        ? $"asked for, {BothSides}: {needs[0].Words}"
+        : string.Create(CultureInfo.InvariantCulture, $"heard on {needs[0].Date:d MMMM yyyy}, {BothSides}: {string.Join(", ", needs.Select(need => $"{need.Words} ({Count(need.Rungs, "key")})"))}");
 
     internal static string Serves(string need) => $"asked for: {need}";
 

@@ -31,7 +31,9 @@ internal sealed class StepWorths
     internal IEnumerable<string> ReasonsOf(Offer offer)
     {
         Wish[] served = [.. offer.Choice.Aims.Select(aim => _wishes[aim]).Where(wish => wish.Words.Length > 0)];
-        IEnumerable<string> noted = served.Where(wish => wish.Kind < WishKind.Purpose).OrderBy(wish => wish.Kind).Select(wish => wish.Words);
+        Need[] heard = [.. served.Select(wish => wish.Heard).OfType<Need>()];
+        IEnumerable<string> noted = served.Where(wish => wish.Kind < WishKind.Purpose && wish.Heard is null).OrderBy(wish => wish.Kind).Select(wish => wish.Words)
+            .Concat(heard.Length == 0 ? [] : [NextPlanTexts.Answers(heard)]);
         IEnumerable<string> own = offer.Own.Where(part => part.IsReason).OrderByDescending(part => part.Points).Select(part => part.Words);
         string[] trained = [.. served.Where(wish => wish.Kind == WishKind.Purpose).OrderByDescending(wish => wish.Points[0]).Take(MostPurposes).Select(wish => wish.Words)];
         IEnumerable<string> habit = served.Where(wish => wish.Kind == WishKind.Habit).Select(wish => wish.Words);

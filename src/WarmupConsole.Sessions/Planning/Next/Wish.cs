@@ -16,6 +16,9 @@ internal sealed record Wish(WishKind Kind, IReadOnlyList<int> Points, string Wor
     /// <summary>What is said when no step does it; empty where nothing needs to be said.</summary>
     internal string Unmet { get; init; } = "";
 
+    /// <summary>What was heard last time, or null; several of a step are told in one reason.</summary>
+    internal Need? Heard { get; init; }
+
     /// <summary>Where its ladder should come to, or null.</summary>
     internal Target? Target { get; init; }
 

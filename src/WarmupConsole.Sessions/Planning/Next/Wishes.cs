@@ -73,10 +73,11 @@ internal sealed class Wishes(NextPlanInput input, History history, Approach appr
             ? [PlanPoints.Asked + soon, PlanPoints.AskedAgain]
             : [PlanPoints.Heard + (PlanPoints.HeardPerKey * Math.Min(PlanPoints.MostHeardKeys, need.Rungs)), PlanPoints.HeardAgain];
         yield return Focused(
-            new(need.IsAsked ? WishKind.Asked : WishKind.Heard, points, NextPlanTexts.Answers(need), step => approach.ComesFromBothSides(step, target))
+            new(need.IsAsked ? WishKind.Asked : WishKind.Heard, points, NextPlanTexts.Answers([need]), step => approach.ComesFromBothSides(step, target))
             {
                 Answer = need.Words,
                 Title = need.Words,
+                Heard = need.IsAsked ? null : need,
                 Unmet = NextPlanTexts.NoStepFor(need),
                 Target = target,
             },
