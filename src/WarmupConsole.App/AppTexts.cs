@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Midi.Playing;
+using WarmupConsole.Sessions.Planning.Seasons;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App;
@@ -44,7 +45,14 @@ internal static class AppTexts
     internal const string BadWeeks = "weeks go from 0 (all) to 5000";
     internal const string SessionAbout = "A session log. Default: the newest one of the choir.";
     internal const string PlanGroupAbout = "Plans from what was heard.";
-    internal const string NextAbout = "Write the next plan: it answers the last session's marks, mends what the check calls an error, and changes some exercises for variety.";
+    internal const string NextAbout = "Write the next plan: what the last weeks show, what was asked for, variety, the way to the concert and the minutes, weighed against each other; every step says why.";
+    internal const string ExplainAbout = "What each step of a plan is worth, and the best alternative that lost.";
+    internal const string MinutesAbout = "How long the warm-up may take, 10-30. Default: as the last plan.";
+    internal const string RehearsalAbout = "Minutes of the whole rehearsal, 30-300: the warm-up gets an eighth of it.";
+    internal const string FocusAbout = "What counts most tonight: a finding (alto-flat-b4), a part or group, a purpose (tuning.third) or its family (tuning).";
+    internal const string TonightAbout = "How the choir is tonight, as on the start screen: \"t 2, b 3 colds, tired\".";
+    internal const string VariantAbout = "1 for the best plan, 2-9 for others that are unlike it.";
+    internal const string SeasonAbout = "The calendar: warm-ups led and planned, concerts, how far and how difficult each may be, and which rehearsal could go without a warm-up.";
     internal const string DateAbout = "The day of the plan, as 2027-02-23, later than the last plan. Default: the same weekday, a week after it or, when that is past, the next.";
     internal const string CheckAbout = "Check a plan: order, vowels, ranges, keys, length, variety; each remark with its place in the file. Exit code 1 when there are errors.";
     internal const string KeysAbout = "Every key of a plan: who sings, who rests, and how long it takes.";
@@ -102,20 +110,48 @@ internal static class AppTexts
     internal static string Internal(string message) => $"The program failed: {message}. Nothing already written to the session log is lost.";
 
     internal const string StillRunning = "A console leads this session just now. End it there first (Ctrl+E), then its marks are complete.";
-    internal const string NothingToCarryOn = "No plan here has any steps to carry on: write one with steps first.";
-    internal const string Unmet = "\nTo think about:";
+    internal const string NothingToExplain = "This plan has no steps: there is nothing to explain.";
+    internal const string NoAlternative = "no other exercise fits in its place";
 
-    internal static string LostExercise(string id) =>
-        $"The last plan uses the exercise '{id}', which is neither in the catalogue nor in exercises/: put it back there, or lead another plan first.";
+    internal static string Explanation(long value, string season, int minutes, long best) =>
+        $"{value} points ({season}); the best plan of {minutes} minutes that would be proposed now has {best}.\nA step is worth what the plan would lose without it, whatever the others are. docs/planner.md tells where the points come from.";
+
+    internal static string Alternative(string other, long loss) => $"instead, best: {other} ({loss} less)";
+
+    internal static string BetterAlternative(string other, long gain) => $"instead, better: {other} ({gain} more)";
+
+    internal static string PastDay(DateOnly date) => $"{DayText.Write(date)} is past.";
+
+    internal static string OutOfRange(string option, string text, int least, int most) => $"{option} is '{text}': write a whole number from {least} to {most}";
+
+    internal static string UnknownFocus(string text, IReadOnlyList<string> names) => $"'{text}' is no finding, part, group or purpose here: write one of {string.Join(", ", names)}";
+
+    internal static string UnknownTonight(string text) => $"'{text}' is not understood: say who, how many and what ails them, such as \"t 2, b 3 colds, tired\"; at least one part must be there";
+
+    internal const string Unmet = "\nTo think about:";
 
     internal static string TooEarly(DateOnly date, DateOnly last) =>
         $"{DayText.Write(date)} is not after the last plan, which is of {DayText.Write(last)}: write a day from {DayText.Write(last.AddDays(1))} on";
 
+    internal const string TodayLine = "today";
+    internal const string SeasonLegend = "reach: how far the summit may go beyond what is easy. difficulty: of 100, for most exercises. Both grow in the twelve weeks before a concert and ease in its week.";
+
+    internal static string SeasonWithout(string problem) => $"Left out of the calendar: {problem}";
+
+    /// <summary>The caution that goes with every proposal to leave a warm-up out (docs/cautions.md).</summary>
+    internal static IReadOnlyList<string> BareCard { get; } =
+    [
+        "A rehearsal without a warm-up is a choice, never the rule: once or twice before a concert, weeks apart, to know how cold voices feel (common practice).",
+        "Tell the singers beforehand so that they can warm up at home, begin with an easy piece, and stop where it hurts. After a cold or a long day plan a warm-up.",
+        "To choose it, write plans/DATE.yaml with: bare: {told: true, because: ...}. Nothing is planned bare by itself.",
+        "",
+    ];
+
     internal static string PlanThere(DateOnly? last) =>
         $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {DayText.Write(day.AddDays(1))} on" : "")}, or move that plan away";
 
-    internal static string Proposal(DateOnly date, DateOnly? last) =>
-        $"Plan for {DayText.Write(date)}{(last is { } day ? $", carried on from {DayText.Write(day)}" : "")} (= kept, ~ changed, + new, - left out):";
+    internal static string Proposal(DateOnly date, DateOnly? last, SeasonTarget season) =>
+        $"Plan for {DayText.Write(date)}, {Printable.Line(SeasonTexts.Where(season))}{(last is { } day ? $", against {DayText.Write(day)}" : "")} (= kept, ~ changed, + new, - left out):";
 
     internal static string ExerciseWritten(string path, string id) => $"\nWritten to {path}\nLook at it: warmup exercises show {id}";
 

@@ -31,6 +31,7 @@ internal static class CommandLine
         root.Add(PortsCommand.Create(composition));
         root.Add(ReviewCommand.Create(composition));
         root.Add(PlanCommand.Create(composition));
+        root.Add(SeasonCommand.Create(composition));
         root.Add(CheckCommand.Create(composition));
         root.Add(KeysCommand.Create(composition));
         root.Add(NewCommand.Create(composition));

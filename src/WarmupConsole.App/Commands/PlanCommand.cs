@@ -1,154 +1,102 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
-using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Storage.Folders;
-using WarmupConsole.Storage.Needs;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Commands;
 
-/// <summary><c>warmup plan next</c>: the plan that answers the last session.</summary>
+/// <summary><c>warmup plan next</c>: the plan that answers the last weeks.</summary>
 internal static class PlanCommand
 {
     private const int DaysInWeek = 7;
 
     internal static Command Create(Composition composition)
     {
-        Option<string?> choir = Options.Choir();
-        Option<DateOnly?> date = new("--date") { Description = AppTexts.DateAbout, HelpName = "DATE", CustomParser = ReadDate };
-        Option<bool> json = Options.Json();
         Command next = new("next", AppTexts.NextAbout);
-        next.Add(choir);
-        next.Add(date);
-        next.Add(json);
-        next.SetAction(parsed => Next(composition, (parsed.GetValue(choir), parsed.GetValue(date)), parsed.GetValue(json), parsed.InvocationConfiguration));
+        PlannerOptions options = new PlannerOptions().AddTo(next, true);
+        next.SetAction(parsed => Next(composition, options, parsed));
         Command group = new("plan", AppTexts.PlanGroupAbout);
         group.Add(next);
+        group.Add(PlanExplainCommand.Create(composition));
         group.Add(PlanEditCommand.Create(composition));
         return group;
     }
 
-    private static DateOnly? ReadDate(ArgumentResult result)
+    private static int Next(Composition composition, PlannerOptions options, ParseResult parsed)
     {
-        string text = result.Tokens[0].Value;
-        if (DayText.TryRead(text, out DateOnly date))
+        InvocationConfiguration surroundings = parsed.InvocationConfiguration;
+        FileRead<ChoirFolder> folder = Content.Open(composition, null, parsed.GetValue(options.Choir));
+        FileRead<PlannerSources> sources = folder.IsGood ? PlannerSources.Load(folder.Value) : new(null, folder.Problems);
+        if (!sources.IsGood)
         {
-            return date;
+            return Problems.Print(sources.Problems, surroundings.Error);
         }
 
-        result.AddError(AppTexts.BadDate(text));
-        return null;
+        Plan? last = sources.Value.PlanToCarryOn();
+        DateOnly date = parsed.GetValue(options.Date) ?? NextWeek(last?.Date, composition.Today);
+        if (WhyNot(sources.Value, last, date) is { } problem)
+        {
+            return Problems.Print([problem], surroundings.Error);
+        }
+
+        FileRead<NextPlanInput> input = options.Said(parsed, sources.Value.Before(date, last));
+        IEnumerable<string> notes = date < composition.Today ? [AppTexts.PastDay(date), .. sources.Value.LeftOut] : sources.Value.LeftOut;
+        return input.IsGood ? Propose(input.Value, folder.Value!, [.. notes], parsed.GetValue(options.Json) ? ToJson : ToText, surroundings) : Problems.Print(input.Problems, surroundings.Error);
     }
 
-    private static int Next(Composition composition, (string? Choir, DateOnly? Date) asked, bool asJson, InvocationConfiguration surroundings)
+    /// <summary>Why no plan can be proposed, else null.</summary>
+    private static FileProblem? WhyNot(PlannerSources sources, Plan? last, DateOnly date) => sources.Last switch
     {
-        FileRead<Content> read = Content.Load(composition, null, asked.Choir);
-        if (!read.IsGood)
-        {
-            return Problems.Print(read.Problems, surroundings.Error);
-        }
-
-        ChoirFolder folder = read.Value.Folder;
-        FileRead<LastSession> last = folder.SessionPaths.Count == 0 ? new(null, []) : LastSession.Newest(folder);
-        FileRead<NeedsBook> needs = NeedsBook.Open(folder);
-        if (last.Problems.Count > 0 || !needs.IsGood)
-        {
-            return Problems.Print([.. last.Problems, .. needs.Problems], surroundings.Error);
-        }
-
-        FileRead<NextPlanInput> input = Input(composition, read.Value, last.Value, asked.Date);
-        return input.IsGood
-            ? Propose(input.Value with { Needs = needs.Value.Needs }, folder, asJson, surroundings)
-            : Problems.Print(input.Problems, surroundings.Error);
-    }
-
-    private static FileRead<NextPlanInput> Input(Composition composition, Content content, LastSession? last, DateOnly? date)
-    {
-        ChoirFolder folder = content.Folder;
-        Dictionary<string, Exercise> exercises = folder.Exercises.ToDictionary(exercise => exercise.Id);
-        Plan? plan = PlanToCarryOn(content, last);
-        if (WhyNot(plan, last, exercises) is { } reason)
-        {
-            return new(null, [FileProblem.Whole(last?.Path ?? folder.Root, reason)]);
-        }
-
-        if (date <= plan!.Date)
-        {
-            return new(null, [FileProblem.Whole("--date", AppTexts.TooEarly(date!.Value, plan.Date!.Value))]);
-        }
-
-        return new(
-            new()
-            {
-                Choir = folder.Choir,
-                Last = plan,
-                Earlier = EarlierPlans.Before(folder, new(plan, "", "")).Plans,
-                Exercises = exercises,
-                Review = last?.Review,
-                Date = date ?? NextWeek(plan.Date, composition.Today),
-            },
-            []);
-    }
-
-    /// <summary>The plan that was led last, else the newest one; a bare rehearsal and an open run have no steps to carry on.</summary>
-    private static Plan? PlanToCarryOn(Content content, LastSession? last)
-    {
-        IEnumerable<Plan?> plans = [last?.Content.Plan, content.Plan.Plan, .. EarlierPlans.Before(content.Folder, content.Plan).Plans.Reverse()];
-        return plans.FirstOrDefault(plan => plan is { Steps.Count: > 0 });
-    }
-
-    /// <summary>A sentence where no plan can be proposed, else null.</summary>
-    private static string? WhyNot(Plan? plan, LastSession? last, Dictionary<string, Exercise> exercises) => plan switch
-    {
-        _ when last is { IsRunning: true } => AppTexts.StillRunning,
-        null => AppTexts.NothingToCarryOn,
-        _ => plan.Steps.FirstOrDefault(step => !exercises.ContainsKey(step.ExerciseId)) is { } lost ? AppTexts.LostExercise(lost.ExerciseId) : null,
+        { IsRunning: true } running => FileProblem.Whole(running.Path, AppTexts.StillRunning),
+        _ when date <= last?.Date => FileProblem.Whole("--date", AppTexts.TooEarly(date, last!.Date!.Value)),
+        _ => null,
     };
 
     /// <summary>A week after the last plan, or as many weeks as it takes to come to today.</summary>
     private static DateOnly NextWeek(DateOnly? last, DateOnly today)
     {
-        DateOnly next = (last ?? today).AddDays(DaysInWeek);
+        DateOnly next = last?.AddDays(DaysInWeek) ?? today;
         int late = Math.Max(0, today.DayNumber - next.DayNumber);
         return next.AddDays((late + DaysInWeek - 1) / DaysInWeek * DaysInWeek);
     }
 
-    private static int Propose(NextPlanInput input, ChoirFolder folder, bool asJson, InvocationConfiguration surroundings)
+    private static int Propose(NextPlanInput input, ChoirFolder folder, IReadOnlyList<string> notes, Func<NextPlanInput, NextPlanResult, string, string> write, InvocationConfiguration surroundings)
     {
         string path = folder.PlanPathFor(input.Date);
         if (File.Exists(path))
         {
-            return Problems.Print([FileProblem.Whole(path, AppTexts.PlanThere(input.Last.Date))], surroundings.Error);
+            return Problems.Print([FileProblem.Whole(path, AppTexts.PlanThere(input.Last?.Date))], surroundings.Error);
         }
 
         NextPlanResult next = NextPlan.From(input);
+        if (next.Plan.Steps.Count == 0)
+        {
+            return Problems.Print([.. next.Unmet.Select(sentence => FileProblem.Whole(folder.Root, sentence))], surroundings.Error);
+        }
+
         if (ChoirFolder.WritePlan(path, next.Plan) is { } reason)
         {
             return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
         }
 
-        if (asJson)
-        {
-            surroundings.Output.WriteLine(NextPlanReport.From(input, next, path).ToJson());
-            return ExitCodes.Ok;
-        }
-
-        surroundings.Output.WriteLine(AppTexts.Proposal(input.Date, input.Last.Date));
-        Print(next.Differences, surroundings.Output);
-        Print(next.Unmet.Count == 0 ? [] : [AppTexts.Unmet, .. next.Unmet], surroundings.Output);
-        surroundings.Output.WriteLine(AppTexts.PlanWritten(path));
+        surroundings.Output.Write(write(input, next with { Unmet = [.. next.Unmet, .. notes] }, path));
         return ExitCodes.Ok;
     }
 
-    private static void Print(IEnumerable<string> lines, TextWriter output)
+    private static string ToJson(NextPlanInput input, NextPlanResult next, string path) => NextPlanReport.From(input, next, path).ToJson() + "\n";
+
+    private static string ToText(NextPlanInput input, NextPlanResult next, string path)
     {
-        foreach (string line in lines)
-        {
-            output.WriteLine(line);
-        }
+        string[] lines =
+        [
+            AppTexts.Proposal(input.Date, input.Last?.Date, next.Season),
+            .. next.Differences.Select(Printable.Line),
+            .. next.Unmet.Count == 0 ? [] : next.Unmet.Select(Printable.Line).Prepend(AppTexts.Unmet),
+            AppTexts.PlanWritten(path),
+        ];
+        return string.Join('\n', lines) + "\n";
     }
 }

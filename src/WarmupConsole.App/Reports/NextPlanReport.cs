@@ -22,8 +22,8 @@ internal sealed record NextPlanReport(
     internal static NextPlanReport From(NextPlanInput input, NextPlanResult next, string path) => new(
         path,
         DayText.Write(input.Date),
-        input.Last.Date is { } last ? DayText.Write(last) : null,
-        [.. next.Plan.Steps.Select((step, index) => new Step(index + 1, step.ExerciseId, step.Because))],
+        input.Last?.Date is { } last ? DayText.Write(last) : null,
+        [.. next.Plan.Steps.Select((step, index) => new Step(index + 1, step.ExerciseId, step.Answers, step.Value, step.Because))],
         next.Differences,
         next.Unmet);
 
@@ -31,6 +31,8 @@ internal sealed record NextPlanReport(
 
     /// <param name="Number">From 1.</param>
     /// <param name="Exercise">Its id.</param>
+    /// <param name="Answers">Findings and needs that it answers.</param>
+    /// <param name="Value">What it is worth in this plan, in points.</param>
     /// <param name="Because">Why it is there, a sentence each.</param>
-    internal sealed record Step(int Number, string Exercise, IReadOnlyList<string> Because);
+    internal sealed record Step(int Number, string Exercise, IReadOnlyList<string> Answers, int? Value, IReadOnlyList<string> Because);
 }

@@ -4,9 +4,11 @@ namespace WarmupConsole.App.Reports;
 
 /// <summary>The JSON shapes of all reports, generated at build time.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(CalendarReport))]
 [JsonSerializable(typeof(CheckReport))]
 [JsonSerializable(typeof(DecisionReport))]
 [JsonSerializable(typeof(ExercisesReport))]
+[JsonSerializable(typeof(ExplanationReport))]
 [JsonSerializable(typeof(KeysReport))]
 [JsonSerializable(typeof(NeedsReport))]
 [JsonSerializable(typeof(NextPlanReport))]

@@ -1,13 +1,12 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
-using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Sessions.Planning.Rules;
 
 namespace WarmupConsole.Sessions.Planning;
 
 /// <summary>
 /// What a warm-up that runs late can do without, the least harmful first (common practice): the way back of long ladders, then steps
-/// whose purposes other steps serve as well. Never body and breathing, the first half-closed step, a step that answers a finding, or settling.
+/// whose purposes other steps serve as well, those of least value first. Never body and breathing, the first half-closed step, a step that answers a finding, or settling.
 /// </summary>
 public static class CutOrder
 {
@@ -27,12 +26,12 @@ public static class CutOrder
         [
             .. free.Select(WayBack).OfType<StepCut>().OrderByDescending(cut => cut.Saves),
             .. free.Where(step => !step.HasBegun).Select(step => (Step: step, Times: TimesServed(step.Step.Exercise, all)))
-                .Where(step => step.Times > 0).OrderByDescending(step => step.Times).Select(step => LeftOut(step.Step)),
+                .Where(step => step.Times > 0).OrderBy(step => ValueOf(step.Step.Step)).ThenByDescending(step => step.Times).Select(step => LeftOut(step.Step)),
         ];
     }
 
     private static bool MayGo(WarmupStep step) =>
-        step.Exercise.IsSung && step.Exercise.Stage != Stage.Settling && !step.Plan.Because.Any(NextPlanTexts.IsAnswer);
+        step.Exercise.IsSung && step.Exercise.Stage != Stage.Settling && step.Plan.Answers.Count == 0;
 
     private static StepCut? WayBack(StepAhead step)
     {
@@ -52,6 +51,9 @@ public static class CutOrder
         int direction = step.Step.Plan.Keys.Shape == LadderShape.UpAndBack ? 1 : -1;
         return step.Rungs.Index().MaxBy(rung => direction * rung.Item.Tonic.Midi).Index;
     }
+
+    /// <summary>What the plan said that it is worth; a plan made by hand says nothing, and then the most repeated goes first.</summary>
+    private static int ValueOf(WarmupStep step) => step.Plan.Value ?? 0;
 
     private static StepCut LeftOut(StepAhead step) => new(step.Number, 0, step.Step.Lasts(step.Rungs.Count));
 

@@ -28,6 +28,12 @@ public sealed record PlanStep
     /// <summary>Beats of breath between two keys, in which the cue chords sound; 1–8.</summary>
     public int BreathBeats { get; init; } = 2;
 
+    /// <summary>The findings and needs that it answers, by their names; such a step is not left out when the warm-up runs late.</summary>
+    public IReadOnlyList<string> Answers { get; init; } = [];
+
+    /// <summary>What it was worth when the plan was proposed, in the points of docs/planner.md (0–100,000); null in a plan made by hand.</summary>
+    public int? Value { get; init; }
+
     /// <summary>What the piano plays; what is left open is as in the plan, then as in the exercise.</summary>
     public PianoWish Piano { get; init; } = PianoWish.None;
 

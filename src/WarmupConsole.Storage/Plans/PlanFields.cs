@@ -39,6 +39,8 @@ public static class PlanFields
         Field.Whole("rounds", PlanWords.Rounds, "Rounds of a body or breathing exercise."),
         Field.Whole("breath", PlanWords.Breath, "Beats of breath between two keys."),
         Field.Map("keys", Keys, "The keys of a sung exercise."),
+        Field.List("answers", PlanWords.Answers, new FieldShape.Text(), "Findings and needs that it answers; then it is not left out when time runs short."),
+        Field.Whole("value", PlanWords.Value, "What it was worth when the plan was proposed."),
         PianoField.Row,
         Field.List("because", PlanWords.Because, new FieldShape.Text(), "Why this step is here."));
 

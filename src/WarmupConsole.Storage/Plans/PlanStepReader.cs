@@ -22,6 +22,8 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             Rounds = step.Whole("rounds"),
             BreathBeats = step.Whole("breath") ?? 2,
             Keys = Keys(step),
+            Answers = step.Texts("answers") is { Count: > 0 } answers ? answers : [],
+            Value = step.Whole("value"),
             Piano = PianoField.Read(step),
             Because = step.Texts("because"),
         };

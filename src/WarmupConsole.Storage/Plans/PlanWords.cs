@@ -14,6 +14,8 @@ internal static class PlanWords
     internal static readonly Limits Rounds = new(1, 20, "rounds");
     internal static readonly Limits Breath = new(1, 8, "beats");
     internal static readonly Limits Because = new(0, 20, "reasons");
+    internal static readonly Limits Answers = new(0, 20, "answers");
+    internal static readonly Limits Value = new(0, 100_000, "points");
     internal static readonly Limits Reach = new(0, 100, "per cent");
     internal static readonly Limits Tolerance = new(0, 12, "semitones");
     internal static readonly Limits By = new(1, 12, "semitones");

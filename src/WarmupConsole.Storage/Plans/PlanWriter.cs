@@ -70,6 +70,8 @@ internal static class PlanWriter
             Keys(text, step.Keys);
         }
 
+        Line(text, "    ", "answers", step.Answers.Count == 0 ? null : YamlLine.List(step.Answers));
+        Line(text, "    ", "value", Number(step.Value));
         Line(text, "    ", "because", step.Because.Count == 0 ? null : YamlLine.List(step.Because));
     }
 

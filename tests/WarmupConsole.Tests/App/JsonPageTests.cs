@@ -22,6 +22,8 @@ public sealed class JsonPageTests
         ("keys PLAN", "keys {plan}", ReportJson.Default.KeysReport),
         ("keys --exercise ID", "keys --exercise octave-leap", ReportJson.Default.KeysReport),
         ("plan next", "plan next", ReportJson.Default.NextPlanReport),
+        ("plan explain PLAN", "plan explain {plan}", ReportJson.Default.ExplanationReport),
+        ("season", "season", ReportJson.Default.CalendarReport),
         ("new FOLDER", "new ours --voices satb", ReportJson.Default.WrittenReport),
         ("ranges", "ranges", ReportJson.Default.RangesReport),
         ("need add", "need add --part alto --pitch C5 --until 2027-05-22", ReportJson.Default.NeedsReport),

@@ -3,11 +3,13 @@ using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Findings.Exposure;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
-/// <summary>Ladders that come to a pitch or a key of one part from below and from above: a pitch that sags is approached, not avoided.</summary>
-internal static class Approach
+/// <summary>Ladders that come to a pitch or a key of one part from below and from above.</summary>
+internal sealed class Approach(Choir choir)
 {
     private const int Octave = 12;
     private const int KeysBelow = 2;
@@ -15,75 +17,102 @@ internal static class Approach
     /// <summary>Two keys below, the key itself, one above, and back.</summary>
     private const int Keys = KeysBelow + 2;
 
-    private const int MostKeys = 24;
-
     /// <summary>Semitones from middle C: an exercise that begins higher or lower meets voices that are not warm there (common practice).</summary>
     private const int FarthestStart = 5;
 
-    /// <summary>The step with ladders around the need, the most modest first; only those that do reach it from both sides.</summary>
-    internal static IEnumerable<PlanStep> Shape(Draft draft, PlanStep step, Need need)
+    private readonly Dictionary<(string Exercise, string Part), IReadOnlyList<ExposedPitch>> _lines = [];
+
+    /// <summary>Ladders of four keys around the target, the most modest first; whether a part sings there is seen when they are built.</summary>
+    internal IEnumerable<LadderSpec> Around(Exercise exercise, Target target)
     {
-        Exercise exercise = draft.Exercises[step.ExerciseId];
-        Part? part = draft.Choir.Parts.FirstOrDefault(part => part.Id == need.Part);
-        if (part is null || exercise.PatternFor(part) is not { } pattern)
+        if (choir.Parts.FirstOrDefault(part => part.Id == target.Part) is not { } part || exercise.PatternFor(part) is null)
         {
             return [];
         }
 
-        return from keys in Together.IsNeededFor(exercise) ? [step.Keys] : Limits(step.Keys, need.Part)
-               from tonic in Tonics(need, part, pattern, exercise.Mode)
+        IEnumerable<LadderSpec> limits = Together.IsNeededFor(exercise) ? [new()] : [new(), new() { Limit = part.Id }, new() { Limit = part.Id, ReachPercent = 100 }];
+        return from limit in limits
+               from tonic in Tonics(exercise, part, target)
                where Math.Abs(tonic - KeysBelow - Pitch.MiddleC.Midi) <= FarthestStart
-               let start = KeySpelling.TonicFor(tonic - KeysBelow, exercise.Mode)
-               let shaped = step with { Keys = keys with { Start = start, Shape = LadderShape.UpAndBack, StepSemitones = 1, MostKeys = Keys } }
-               where ComesFromBothSides(draft.Ready(shaped), need)
-               select shaped;
+               select limit with { Start = KeySpelling.TonicFor(tonic - KeysBelow, exercise.Mode), MostKeys = Keys };
     }
 
-    /// <summary>The step as it is when its ladder reaches the need already, else with up to a few keys more at the turning point.</summary>
-    internal static IEnumerable<PlanStep> Stretch(Draft draft, PlanStep step, Need need) =>
-        from more in Enumerable.Range(0, Keys)
-        let stretched = step with { Keys = step.Keys with { MostKeys = Math.Min(MostKeys, (step.Keys.MostKeys ?? Keys) + more) } }
-        where ComesFromBothSides(draft.Ready(stretched), need)
-        select stretched;
-
     /// <summary>True when the part sings it right after a lower key and right after a higher one, with the others where it needs them.</summary>
-    internal static bool ComesFromBothSides(WarmupStep step, Need need)
+    internal bool ComesFromBothSides(WarmupStep step, Target target)
     {
-        if (!Together.IsKeptIn(step))
+        int part = PartIndex(target.Part);
+        if (part < 0 || !step.Exercise.IsSung || !Together.IsKeptIn(step))
         {
             return false;
         }
 
-        IEnumerable<(Rung Before, Rung Rung)> steps = step.Ladder.Rungs.Zip(step.Ladder.Rungs.Skip(1))
-            .Where(pair => Sings(pair.First, need.Part) && Meets(step.Exercise, pair.Second, need));
-        int[] moves = [.. steps.Select(pair => pair.Rung.Tonic.Midi - pair.Before.Tonic.Midi)];
-        return moves.Any(move => move > 0) && moves.Any(move => move < 0);
+        (bool isFromBelow, bool isFromAbove) = (false, false);
+        IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
+        for (int key = 1; key < rungs.Count; key++)
+        {
+            int move = rungs[key].Tonic.Midi - rungs[key - 1].Tonic.Midi;
+            if (rungs[key - 1].Parts[part].Sings && rungs[key].Parts[part].Sings && Meets(step.Exercise, rungs[key], part, target))
+            {
+                (isFromBelow, isFromAbove) = (isFromBelow || move > 0, isFromAbove || move < 0);
+            }
+        }
+
+        return isFromBelow && isFromAbove;
     }
 
-    private static bool Sings(Rung rung, string part) => rung.Parts.Any(sung => sung.Part.Id == part && sung.Sings);
-
-    private static bool Meets(Exercise exercise, Rung rung, Need need) => Sings(rung, need.Part) && (need.Pitch is { } pitch
-        ? exercise.PatternFor(PartIn(rung, need.Part))!.Notes.Any(note => note.Degree is { } degree
-            && PitchOf(rung, need.Part, ModeData.IntervalOf(exercise.Mode, degree)) == pitch.Midi)
-        : need.Tonic is { } tonic && (rung.Tonic.Midi - tonic.Midi) % Octave == 0);
-
-    private static int PitchOf(Rung rung, string part, Interval interval) =>
-        rung.Tonic.Midi + interval.Semitones + (Octave * RungPartIn(rung, part).Octaves);
-
-    private static Part PartIn(Rung rung, string part) => RungPartIn(rung, part).Part;
-
-    private static RungPart RungPartIn(Rung rung, string part) => rung.Parts.First(sung => sung.Part.Id == part);
-
-    private static IEnumerable<LadderSpec> Limits(LadderSpec old, string part) =>
-        [old, old with { Limit = part }, old with { Limit = part, ReachPercent = Math.Max(old.ReachPercent, 50) }, old with { Limit = part, ReachPercent = 100 }];
-
-    /// <summary>The tonic that was heard first, then others that bring the part to the same pitch or key.</summary>
-    private static IEnumerable<int> Tonics(Need need, Part part, Pattern pattern, Mode mode)
+    private bool Meets(Exercise exercise, Rung rung, int partIndex, Target target)
     {
-        IEnumerable<int> heard = need.Tonic is { } tonic ? [tonic.Midi] : [];
-        IEnumerable<int> others = need.Pitch is { } pitch
-            ? pattern.Notes.Where(note => note.Degree is not null)
-                .Select(note => pitch.Midi - (Octave * part.PlacementOctaves) - ModeData.IntervalOf(mode, note.Degree!.Value).Semitones)
+        RungPart part = rung.Parts[partIndex];
+        if (target.Pitch is not { } pitch)
+        {
+            return target.Tonic is { } tonic && (rung.Tonic.Midi - tonic.Midi) % Octave == 0;
+        }
+
+        int wanted = pitch.Midi - rung.Tonic.Midi - (Octave * part.Octaves);
+        foreach (ExposedPitch sung in Line(exercise, part.Part))
+        {
+            if (sung.Midi == wanted)
+            {
+                return (target.Vowel.Length == 0 || sung.Vowel == target.Vowel) && (target.Loudness < 0 || sung.Loudness == target.Loudness);
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The pitches of a part's line relative to the tonic.</summary>
+    private IReadOnlyList<ExposedPitch> Line(Exercise exercise, Part part)
+    {
+        if (!_lines.TryGetValue((exercise.Id, part.Id), out IReadOnlyList<ExposedPitch>? line))
+        {
+            line = exercise.PatternFor(part) is { } pattern ? LinePitches.Of(pattern, exercise, 0) : [];
+            _lines.Add((exercise.Id, part.Id), line);
+        }
+
+        return line;
+    }
+
+    private int PartIndex(string id)
+    {
+        for (int index = 0; index < choir.Parts.Count; index++)
+        {
+            if (choir.Parts[index].Id == id)
+            {
+                return index;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>The tonic that was heard first, then others that bring the part to the same pitch or key, those near middle C first.</summary>
+    private IEnumerable<int> Tonics(Exercise exercise, Part part, Target target)
+    {
+        IEnumerable<int> heard = target.Tonic is { } tonic ? [tonic.Midi] : [];
+        IEnumerable<int> others = target.Pitch is { } pitch
+            ? Line(exercise, part).Where(sung => target.Vowel.Length == 0 || sung.Vowel == target.Vowel)
+                .Select(sung => pitch.Midi - (Octave * part.PlacementOctaves) - sung.Midi)
+                .OrderBy(midi => Math.Abs(midi - KeysBelow - Pitch.MiddleC.Midi)).ThenBy(midi => midi)
             : heard.SelectMany(midi => new[] { midi - Octave, midi + Octave });
         return heard.Concat(others).Distinct();
     }

@@ -17,9 +17,13 @@ namespace WarmupConsole.Sessions.Planning.Next;
 internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch, string ExerciseId, int Rungs, string Words, DateOnly Date)
 {
     private const string Asked = "asked";
+    private const int SoonDays = 14;
 
     /// <summary>The strongest that was said of it, or empty.</summary>
     internal string Strength { get; init; } = "";
+
+    /// <summary>True when its last day is within two weeks.</summary>
+    internal bool IsDueSoon { get; init; }
 
     /// <summary>True when the director asked for it; else it was heard.</summary>
     internal bool IsAsked => Kind == Asked;
@@ -35,8 +39,11 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
            where need.IsOpenOn(input.Date) && need.Pitch is not null
            from part in need.PartsOf(input.Choir.Parts)
            where part.Range.Extreme.Contains(need.Pitch!.Value.Midi)
-           select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).WordsIn(input.Choir.Notes), input.Date),
+           select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).WordsIn(input.Choir.Notes), input.Date) { IsDueSoon = IsSoon(need, input.Date) },
     ];
+
+    /// <summary>True when the last day of a wish is within two weeks.</summary>
+    internal static bool IsSoon(ChoirNeed need, DateOnly day) => need.Until is { } until && until.DayNumber - day.DayNumber <= SoonDays;
 
     private static IEnumerable<Need> Marked(NextPlanInput input) => input.Review is not { } review
         ? []

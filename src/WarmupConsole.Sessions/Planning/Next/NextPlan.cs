@@ -1,26 +1,40 @@
+
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>
-/// Carries the last plan on: same order of stages and same minutes, its errors mended, what was marked or asked for approached from below and
-/// from above, and two other exercises exchanged for variety. Every reason is of this week. The same input gives the same plan, always.
+/// Proposes a plan: of everything the choir may sing, the steps that together are worth most by <see cref="PlanPoints"/> and fit the minutes. The
+/// check finds neither errors nor warnings in it unless nothing else is to be had, which is said. The same input gives the same plan, always.
 /// </summary>
 public static class NextPlan
 {
-    /// <summary>Makes the proposal; it has no errors (see <see cref="PlanCheck"/>) but those that nothing mends, which are told.</summary>
-    /// <exception cref="ArgumentException">The last plan names an exercise that is not among the exercises.</exception>
+    /// <summary>A step that the check still speaks against in its company is taken off the table so many times.</summary>
+    private const int MostTries = 8;
+
+    /// <summary>Makes the proposal.</summary>
     public static NextPlanResult From(NextPlanInput input)
     {
         ArgumentNullException.ThrowIfNull(input);
-        if (input.Last.Steps.FirstOrDefault(step => !input.Exercises.ContainsKey(step.ExerciseId)) is { } unknown)
+        OfferBook book = new(input);
+        OfferTable table = new(input, book, book.All());
+        Chosen chosen = Choose(table);
+        for (int variant = 1; variant < input.Variant; variant++)
         {
-            throw new ArgumentException(NextPlanTexts.UnknownExercise(unknown.ExerciseId), nameof(input));
+            table = table.Without(chosen);
+            chosen = Choose(table);
         }
 
-        List<string> unmet = [];
-        Draft draft = Mending.Mend(Draft.Of(input), unmet);
-        draft = Answers.Give(draft, Need.AllIn(input), unmet);
-        draft = Variety.Bring(draft, input, unmet);
-        draft = Minutes.Keep(draft, unmet);
-        return new(Carrying.WithoutIdleRules(draft), PlanDifference.Lines(input.Last, draft), [.. unmet, .. WishedFor.NotServed(input, draft.Ready())]);
+        return new PlanWriting(input, book, table).Write(chosen);
+    }
+
+    private static Chosen Choose(OfferTable table)
+    {
+        Chosen chosen = table.Best();
+        for (int tries = 0; tries < MostTries && table.Objection(chosen) is { } step; tries++)
+        {
+            table = table.Without(chosen.Steps[step]);
+            chosen = table.Best();
+        }
+
+        return chosen;
     }
 }

@@ -1,100 +1,125 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Voices;
+using WarmupConsole.Sessions.Findings;
+using WarmupConsole.Sessions.Marks;
+using WarmupConsole.Sessions.Planning.Seasons;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
 /// <summary>Every sentence of a proposed plan: reasons, differences, and what could not be met.</summary>
 internal static class NextPlanTexts
 {
-    private const int MostPurposes = 2;
-    private const string Heard = "heard on ";
-    private const string Asked = "asked for, ";
+    private const string BothSides = "reached here from below and from above";
 
-    internal static string UnknownExercise(string id) =>
-        $"The last plan uses the exercise '{id}', which is neither in the catalogue nor among the choir's own: add it to exercises/ or take it out of the plan.";
+    internal const string Relief = "on a half-closed sound, which is easier on the voice";
 
-    /// <summary>"heard on 16 February 2027, reached here from below and from above: altos flat in E (2 keys), ..."; the ladder is what answers them.</summary>
-    internal static IReadOnlyList<string> Answers(IReadOnlyList<Need> needs)
+    internal const string KeysOfLadder = "keys of its ladder";
+
+    internal const string Worn = "sung in several of the last plans";
+
+    internal const string TaxingTonight = "taxing, for the voices of tonight";
+
+    internal const string ThinTonight = "needs every part, and one is thin tonight";
+
+    internal const string Varied = "unlike the variant before";
+
+    internal const string GentleTonight = "gentle, for the voices of tonight";
+
+    /// <summary>"altos flat on B♭4 in about 6 of 24 keys over 6 weeks (alto-flat-b4), reached here from below and from above".</summary>
+    internal static string Answers(Finding finding, string title) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{title}, marked in about {finding.Rate.Marked:0} of {finding.Rate.Exposed:0} keys in {Count(finding.Sessions.Count, "session")} ({finding.Id}): {BothSides}");
+
+    internal static string UnusualRounds(int usual) => $"away from the usual {Count(usual, "round")}";
+
+    internal static string Growth(int difficulty, SeasonTarget season) => $"difficulty {difficulty} of 100, wanted {season.Difficulty} ({SeasonTexts.Where(season)})";
+
+    internal static string RangeEnd(Part part, bool isTop) => $"takes {PartPlural.Of(part)} to the {(isTop ? "top" : "bottom")} of what is easy";
+
+    internal static string WhereItFails(Circumstance one) => one.Aspect == Aspect.Vowel ? $"on [{one.Value}], where it fails most" : $"at {one.Value}, where it fails most";
+
+    /// <summary>"heard on 16 February 2027, reached here from below and from above: altos flat in E (2 keys), ..."; all heard on one day, or one that was asked for.</summary>
+    internal static string Answers(IReadOnlyList<Need> needs) => needs[0].IsAsked
+        ? $"asked for, {BothSides}: {needs[0].Words}"
+        : string.Create(CultureInfo.InvariantCulture, $"heard on {needs[0].Date:d MMMM yyyy}, {BothSides}: {string.Join(", ", needs.Select(need => $"{need.Words} ({Count(need.Rungs, "key")})"))}");
+
+    internal static string Serves(string need) => $"asked for: {need}";
+
+    internal static string Trains(Purpose purpose, DateOnly? last, DateOnly today, bool isHistory) => (last, isHistory) switch
     {
-        string asked = string.Join("; ", needs.Where(need => need.IsAsked).Select(need => need.Words));
-        string heard = string.Join(", ", needs.Where(need => !need.IsAsked).Select(need => $"{need.Words} ({Count(need.Rungs, "key")})"));
-        string[] reasons =
-        [
-            heard.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{Heard}{needs.First(need => !need.IsAsked).Date:d MMMM yyyy}, reached here from below and from above: {heard}"),
-            asked.Length == 0 ? "" : $"{Asked}reached here from below and from above: {asked}",
-        ];
-        return [.. reasons.Where(reason => reason.Length > 0)];
-    }
+        ({ } day, _) when today.DayNumber - day.DayNumber >= 14 => $"{PurposeData.Words(purpose)}, not since {Day(day)}",
+        (null, true) => $"{PurposeData.Words(purpose)}, not yet in any plan here",
+        _ => PurposeData.Words(purpose),
+    };
 
-    /// <summary>True for the reason of a step that answers what was heard or asked for.</summary>
-    internal static bool IsAnswer(string because) => because.StartsWith(Heard, StringComparison.Ordinal) || because.StartsWith(Asked, StringComparison.Ordinal);
-
-    internal static string NoStepFor(Need need) =>
-        $"{Evidence(need)}: no step could be found whose keys come to it from below and from above; plan one by hand.";
-
-    internal static string NoKeyFor(Need need) => $"{Evidence(need)}: it belongs to no key, so no ladder answers it; think of it when you choose the step.";
-
-    internal const string Held = "kept within the comfortable range: extremes belong to the last third (common practice)";
-
-    internal static string Added(Stage stage) => $"added since {Order(stage)} (common practice)";
-
-    internal static string Moved(Stage stage) => $"moved here since {Order(stage)} (common practice)";
-
-    internal static string NotMended(string remark) => $"Nothing in the catalogue mends this: {remark}";
-
-    /// <summary>"as on 9 February, for scale motion and legato"; a plan and a session without a day are "last time".</summary>
-    internal static string Kept(DateOnly? day, IReadOnlyList<Purpose> purposes) => purposes.Count == 0 ? $"as {On(day)}" : $"as {On(day)}, for {Words(purposes)}";
+    internal static string Kept(DateOnly? day) => $"as {On(day)}";
 
     internal static string Owed(DateOnly? day) => $"left out {On(day)}, so it comes again";
 
-    internal static string LessTalk(int now, int before) => $"known by now: {now} s of talk instead of {before} s";
-
-    internal static string StillOff(DateOnly? day, string because) => because.StartsWith("as on ", StringComparison.Ordinal) ? because : $"as {On(day)}: {because}";
-
-    internal static string InsteadOf(Exercise old, IReadOnlyList<Purpose> shared) =>
-        shared.Count == 0 ? $"instead of {old.Title}, for variety" : $"instead of {old.Title}, for variety; it trains {Words(shared)} as well";
+    internal static string LastSung(DateOnly day) => $"not sung since {Day(day)}";
 
     internal static string NewToChoir(int seconds) => $"new to the choir: {seconds} s to explain it";
 
-    internal static string TooFewChanges(int changed) =>
-        $"Only {Count(changed, "exercise")} could be exchanged for variety: for the other steps the catalogue has none of the same stage and span that breaks no rule.";
+    internal static string LearntTalk(int seconds) => $"{seconds} s of talk, as it took before";
+
+    internal static string Quicker(string now, string before) => $"a little quicker: {now} instead of {before}";
+
+    internal static string Peak(SeasonTarget season) => $"the summit, {season.ReachPercent} % of the way to the edge: {SeasonTexts.Where(season)}";
+
+    internal static string Order(Stage stage) => stage switch
+    {
+        Stage.Body => "the body before the breath (common practice)",
+        Stage.Breathing => "breath comes before sound (common practice)",
+        Stage.Humming or Stage.LipTrill => "half-closed sounds come before full singing (common practice)",
+        Stage.Settling => "the voices settle last (common practice)",
+        _ => "fills the minutes well",
+    };
+
+    internal static string StillOff(DateOnly? day, string because) => because.StartsWith("as on ", StringComparison.Ordinal) ? because : $"as {On(day)}: {because}";
+
+    internal static string NoStepFor(Need need) => NoStepFor(need.IsAsked
+        ? need.Words
+        : string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})"));
+
+    internal static string NoStepFor(string words) => $"{words}: no step in this plan comes to it from below and from above; give it more minutes, or plan one by hand.";
+
+    internal static string NoKeyFor(Need need) => string.Create(
+        CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy}): it belongs to no key, so no ladder answers it; think of it when you choose the step.");
+
+    internal static string NotServed(string need) => $"{need}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
+
+    internal static string Vanished(string id) => $"The last plan had '{MarkText.Clean(id)}', which is neither in the catalogue nor in exercises/ any more: it is left out.";
+
+    internal static string UnknownPart(string id) => $"A mark of last time names the part '{MarkText.Clean(id)}', which this choir does not have: it is left out.";
+
+    internal static string NotMended(string remark) => $"Nothing in the catalogue mends this: {remark}";
+
+    internal static string OffMinutes(TimeSpan planned, int minutes) =>
+        $"The nearest plan takes {ClockText.Of(planned)} of the {minutes} minutes: change the minutes, or add exercises of other lengths.";
+
+    internal static string NothingToPlan => "There is no exercise that this choir can sing: look at the ranges in choir.yaml (warmup ranges).";
+
+    internal static string ManyNew(int count) => $"{count} exercises are new to the choir, since it knows too few: by common practice one is enough. Plan time to explain them.";
+
+    internal static string NothingKnown => "No plan and no log tells yet what this choir has sung: nothing counts as new, and there is nothing to vary from.";
+
+    internal static string Title(int minutes, string first) => first.Length == 0 ? $"{minutes} minutes" : $"{minutes} minutes: {first}";
 
     internal static string New(string title, string work) => $"+ {title}, {work}";
 
-    internal static string Changed(string title, string work, string before) =>
-        work == before ? $"~ {title}, {work}" : $"~ {title}, {work} (before: {before})";
+    internal static string LeftOut(string title) => $"- {title}";
 
-    internal static string Kept(string title, string because) => because.Length == 0 ? $"= {title}" : $"= {title}: {because}";
+    internal static string Changed(string title, string work, string before) => work == before ? $"~ {title}, {work}" : $"~ {title}, {work} (before: {before})";
+
+    internal static string Same(string title) => $"= {title}";
 
     internal static string Reason(string because) => $"      {because}";
 
-    internal static string Trimmed(int minutes) => $"shortened to keep the {minutes} minutes";
-
-    internal static string Extended(int minutes) => $"lengthened to fill the {minutes} minutes";
-
-    internal static string OffMinutes(TimeSpan planned, int minutes) =>
-        $"The steps take {ClockText.Of(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
-
-    internal static string NotServed(ChoirNeed need, NoteNaming notes) =>
-        $"{need.WordsIn(notes)}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
-
-    private static string Evidence(Need need) => need.IsAsked
-        ? need.Words
-        : string.Create(CultureInfo.InvariantCulture, $"{need.Words} ({Count(need.Rungs, "key")}, {need.Date:d MMMM yyyy})");
-
-    private static string Order(Stage stage) => stage switch
-    {
-        Stage.Body or Stage.Breathing => "breath comes before sound",
-        Stage.Sung => "a closed vowel is the first one sung",
-        Stage.Settling => "the voices settle last",
-        _ => "half-closed sounds come before full singing",
-    };
-
-    private static string On(DateOnly? day) => day is { } known ? string.Create(CultureInfo.InvariantCulture, $"on {known:d MMMM}") : "last time";
-
-    private static string Words(IReadOnlyList<Purpose> purposes) => string.Join(" and ", purposes.Take(MostPurposes).Select(PurposeData.Words));
-
     internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
+
+    private static string On(DateOnly? day) => day is { } known ? $"on {Day(known)}" : "last time";
+
+    private static string Day(DateOnly day) => string.Create(CultureInfo.InvariantCulture, $"{day:d MMMM}");
 }

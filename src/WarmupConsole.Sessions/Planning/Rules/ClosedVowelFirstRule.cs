@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Sessions.Choirs;
 
 namespace WarmupConsole.Sessions.Planning.Rules;
 
@@ -17,13 +18,13 @@ internal sealed class ClosedVowelFirstRule : IPlanRule
     {
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
-            string[] vowels = [.. LinesOf(warmup, step.Exercise).Select(FirstVowel).OfType<string>()];
+            string[] vowels = [.. FirstVowels(warmup.Choir, step.Exercise)];
             if (vowels.Length == 0)
             {
                 continue;
             }
 
-            if (Array.Find(vowels, vowel => VowelData.Height(vowel) >= OpenFrom) is { } open)
+            if (Array.Find(vowels, IsOpen) is { } open)
             {
                 yield return new(PlanSeverity.Error, Name, index, PlanTexts.OpensTooEarly(index, step.Exercise, open));
             }
@@ -32,9 +33,14 @@ internal sealed class ClosedVowelFirstRule : IPlanRule
         }
     }
 
+    /// <summary>The first known vowel of each line that this choir sings; none for hums and trills.</summary>
+    internal static IEnumerable<string> FirstVowels(Choir choir, Exercise exercise) => LinesOf(choir, exercise).Select(FirstVowel).OfType<string>();
+
+    internal static bool IsOpen(string vowel) => VowelData.Height(vowel) >= OpenFrom;
+
     /// <summary>What this choir sings of an exercise, each line once.</summary>
-    private static IEnumerable<Pattern> LinesOf(Warmup warmup, Exercise exercise) =>
-        warmup.Choir.Parts.Select(exercise.PatternFor).OfType<Pattern>().Distinct(ReferenceEqualityComparer.Instance).Cast<Pattern>();
+    private static IEnumerable<Pattern> LinesOf(Choir choir, Exercise exercise) =>
+        choir.Parts.Select(exercise.PatternFor).OfType<Pattern>().Distinct(ReferenceEqualityComparer.Instance).Cast<Pattern>();
 
     private static string? FirstVowel(Pattern line) => line.Notes
         .Select(note => note.Syllable?.Vowel ?? "")

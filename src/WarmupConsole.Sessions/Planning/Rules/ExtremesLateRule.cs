@@ -23,12 +23,19 @@ internal sealed class ExtremesLateRule : IPlanRule
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
             end += step.Planned;
-            if (warmup.FirstNote(index, Before(lastThird, step, end), (range, note) => IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance)) is { } at)
+            if (warmup.FirstNote(index, Before(lastThird, step, end), (range, note) => IsTooFar(step, range, note)) is { } at)
             {
                 yield return new(PlanSeverity.Error, Name, index, PlanTexts.ExtremeTooEarly(at), "keys");
             }
         }
     }
+
+    /// <summary>True when some note of the step belongs to the last third.</summary>
+    internal static bool HasExtremes(WarmupStep step) => step.Ladder.Rungs.SelectMany(rung => rung.Parts)
+        .Any(part => part.Sings && (IsTooFar(step, part.Part.Range, part.Span.High) || IsTooFar(step, part.Part.Range, part.Span.Low)));
+
+    private static bool IsTooFar(WarmupStep step, VoiceRange range, Pitch note) =>
+        IsExtreme(range, note) && (step.Plan.Keys.ReachPercent > 0 || Beyond(range, note) > UsualTolerance);
 
     private static bool IsExtreme(VoiceRange range, Pitch note)
     {

@@ -87,6 +87,8 @@ public sealed class PlanFileTests
     [InlineData("most: 6", "by: 13", "13", "out of range (1 to 12 semitones)")]
     [InlineData("most: 6", "octave: maybe", "maybe", "'octave' must be true or false")]
     [InlineData("most: 6", "moist: 6", "moist", "'keys' has no 'moist'; did you mean 'most'?")]
+    [InlineData("because: [attention before sound]", "value: -1", "-1", "out of range (0 to 100000 points)")]
+    [InlineData("because: [attention before sound]", "answers: alto-flat-e4", "alto-flat-e4", "'answers' must be a list")]
     [InlineData("because: [attention before sound]", "because: attention", "attention", "'because' must be a list")]
     [InlineData("because: [attention before sound]", "because: [[a]]", "[a]", "'because' must be a text")]
     [InlineData("because: [attention before sound]", "because: [\"\"]", "\"\"", "'because' is empty")]
@@ -198,7 +200,7 @@ public sealed class PlanFileTests
 
     /// <summary>Everything a plan says, in a form that compares lists by what they hold.</summary>
     private static string Fields(Plan plan) => string.Join('\n', plan.Steps
-        .Select(step => $"{step with { Because = [] }}|{string.Join('|', step.Because)}")
+        .Select(step => $"{step with { Because = [], Answers = [] }}|{string.Join('|', step.Because)}|{string.Join('|', step.Answers)}")
         .Prepend($"{plan.Date}|{plan.Title}|{plan.Minutes}|{plan.Rolling}|{string.Join(';', plan.Off)}")
         .Select(line => line.Replace("System.String[]", "", StringComparison.Ordinal)));
 
@@ -236,6 +238,8 @@ public sealed class PlanFileTests
         from rounds in Gen.Int[0, 20]
         from breath in Gen.Int[1, 8]
         from because in AnyValue.Text.List[0, 3]
+        from answers in AnyValue.Text.List[0, 2]
+        from points in Gen.Int[-1, 100_000]
         select new PlanStep
         {
             ExerciseId = exercise,
@@ -246,6 +250,8 @@ public sealed class PlanFileTests
             Rounds = rounds == 0 ? null : rounds,
             BreathBeats = breath,
             Because = because,
+            Answers = answers,
+            Value = points < 0 ? null : points,
         };
 
     private static readonly Gen<Plan> AnyPlan =

@@ -1,0 +1,53 @@
+namespace WarmupConsole.Sessions.Planning.Choosing;
+
+/// <summary>
+/// Chooses the steps of a plan: a tabu search for each number of steps, from the most down until it gets worse; then the best is bettered by exchanges of
+/// two steps and searched on from there. Whole numbers only and nothing random: the same problem gives the same plan on every machine.
+/// </summary>
+public static class PlanSearch
+{
+    private const int MostRounds = 3;
+
+    /// <summary>With so many numbers of steps in a row nothing better was found: fewer steps would be no better.</summary>
+    private const int Enough = 3;
+
+    /// <summary>The best plan found; of two of equal value the one found first.</summary>
+    public static ChosenPlan Best(PlanProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        ChosenPlan best = new([], long.MinValue, false);
+        if (problem.Choices.Count == 0)
+        {
+            return best with { Value = 0 };
+        }
+
+        Standing standing = new(problem);
+        TabuSearch tabu = new(problem, standing);
+        int most = Math.Min(problem.MostSteps, problem.Choices.DistinctBy(choice => choice.Exercise).Count());
+        int least = Math.Min(most, Math.Max(1, problem.Bands.Sum(band => band.Least)));
+        int worse = 0;
+        for (int steps = most; steps >= least && worse < Enough; steps--)
+        {
+            ChosenPlan found = tabu.From(steps);
+            (best, worse) = found.IsBetterThan(best) ? (found, 0) : (best, worse + 1);
+        }
+
+        return Bettered(best, tabu, new(problem, standing));
+    }
+
+    private static ChosenPlan Bettered(ChosenPlan best, TabuSearch tabu, PairExchange pairs)
+    {
+        for (int round = 0; round < MostRounds; round++)
+        {
+            ChosenPlan bettered = tabu.From(pairs.From(best));
+            if (!bettered.IsBetterThan(best))
+            {
+                break;
+            }
+
+            best = bettered;
+        }
+
+        return best;
+    }
+}

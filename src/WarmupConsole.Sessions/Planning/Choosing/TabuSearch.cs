@@ -1,0 +1,131 @@
+namespace WarmupConsole.Sessions.Planning.Choosing;
+
+/// <summary>Searches the plans with one number of steps: the best exchange of one step, again and again, not taking back a recent one.</summary>
+internal sealed class TabuSearch
+{
+    /// <summary>Moves for which an exercise that went out stays out.</summary>
+    private const int StaysOut = 20;
+
+    /// <summary>A search that brings nothing better for a while is broken off.</summary>
+    private const int MostMoves = 200;
+    private const int MostIdleMoves = 60;
+
+    private readonly Standing _standing;
+    private readonly int[] _exercises;
+    private readonly bool[] _isUsed;
+    private readonly int[] _choiceOutUntil;
+    private readonly int[] _exerciseOutUntil;
+    private long _best;
+
+    internal TabuSearch(PlanProblem problem, Standing standing)
+    {
+        _standing = standing;
+        _exercises = [.. problem.Choices.Select(choice => choice.Exercise)];
+        _choiceOutUntil = new int[_exercises.Length];
+        _isUsed = new bool[_exercises.Max() + 1];
+        _exerciseOutUntil = new int[_isUsed.Length];
+    }
+
+    /// <summary>The best plan found from whatever brings most, one step after another.</summary>
+    /// <param name="steps">How many; at most as many as there are exercises.</param>
+    internal ChosenPlan From(int steps)
+    {
+        Restart([]);
+        while (_standing.Steps.Count < steps)
+        {
+            Put(BestToPut(-1, 0, long.MinValue).Choice);
+        }
+
+        return Search(new([], long.MinValue, false));
+    }
+
+    /// <summary>The best plan found from one that is there already, or that one.</summary>
+    internal ChosenPlan From(ChosenPlan plan)
+    {
+        Restart(plan.Choices);
+        return Search(plan);
+    }
+
+    private void Restart(IReadOnlyList<int> plan)
+    {
+        _standing.Set([]);
+        _best = long.MinValue;
+        Array.Clear(_choiceOutUntil);
+        Array.Clear(_exerciseOutUntil);
+        Array.Clear(_isUsed);
+        foreach (int step in plan)
+        {
+            Put(step);
+        }
+    }
+
+    private ChosenPlan Search(ChosenPlan best)
+    {
+        int lastGain = 0;
+        for (int move = 1; move <= MostMoves && move - lastGain <= MostIdleMoves; move++)
+        {
+            if (_standing.IsWhole && _standing.Value > _best)
+            {
+                (_best, lastGain) = (_standing.Value, move);
+            }
+
+            best = _standing.Better(best);
+            _standing.MovePrice();
+            Exchange(move);
+        }
+
+        return _standing.Better(best);
+    }
+
+    private void Exchange(int move)
+    {
+        (long Score, int Out, int In) best = (long.MinValue, -1, -1);
+        foreach (int step in _standing.Steps.ToArray())
+        {
+            _standing.Remove(step);
+            (long score, int choice) = BestToPut(step, move, best.Score);
+            best = choice >= 0 ? (score, step, choice) : best;
+            _standing.Add(step);
+        }
+
+        if (best.In >= 0)
+        {
+            _standing.Remove(best.Out);
+            _isUsed[_exercises[best.Out]] = false;
+            _choiceOutUntil[best.Out] = move + StaysOut;
+            _exerciseOutUntil[_exercises[best.Out]] = move + StaysOut;
+            Put(best.In);
+        }
+    }
+
+    private void Put(int choice)
+    {
+        _standing.Add(choice);
+        _isUsed[_exercises[choice]] = true;
+    }
+
+    /// <summary>
+    /// The choice that is best in the place of one that was taken out (−1 for none) and brings more than some score, or −1. Its exercise may come
+    /// again in other keys.
+    /// </summary>
+    private (long Score, int Choice) BestToPut(int instead, int move, long above)
+    {
+        (long Score, int Choice) best = (above, -1);
+        int freed = instead < 0 ? -1 : _exercises[instead];
+        for (int choice = 0; choice < _exercises.Length; choice++)
+        {
+            if (_standing.Value + _standing.GainOf(choice) > best.Score
+                && choice != instead && (!_isUsed[_exercises[choice]] || _exercises[choice] == freed)
+                && _standing.ScoreWith(choice) is var score && score > best.Score
+                && (score > _best || !IsTabu(choice, freed, move)))
+            {
+                best = (score, choice);
+            }
+        }
+
+        return best;
+    }
+
+    private bool IsTabu(int choice, int freed, int move) =>
+        _choiceOutUntil[choice] > move || (_exercises[choice] != freed && _exerciseOutUntil[_exercises[choice]] > move);
+}

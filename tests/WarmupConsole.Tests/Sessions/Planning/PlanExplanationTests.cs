@@ -1,0 +1,28 @@
+using WarmupConsole.Sessions.Planning.Next;
+
+namespace WarmupConsole.Tests.Sessions.Planning;
+
+public sealed class PlanExplanationTests
+{
+    private static readonly NextPlanInput Input = Evenings.Usual with { Findings = [Evenings.Finding("alto", "flat", "B4")] };
+
+    [Fact]
+    public void A_proposed_plan_is_explained_with_its_own_points_and_no_exchange_is_better()
+    {
+        NextPlanResult next = NextPlan.From(Input);
+        PlanExplanation explained = PlanExplanation.Of(Input, next.Plan);
+        Assert.Equal((next.Value, next.Value), (explained.Value, explained.Best));
+        Assert.Equal(next.Plan.Steps.Select(step => (long)step.Value!), explained.Steps.Select(step => Math.Max(0, step.Value)));
+        Assert.All(explained.Steps, step => Assert.Equal(step.Value, step.Parts.Sum(part => part.Points)));
+        Assert.All(explained.Steps, step => Assert.True(step.Other.Length > 0 && step.Loss >= 0, $"{step.Title}: {step.Other} {step.Loss}"));
+        Assert.Contains(explained.Steps.SelectMany(step => step.Parts), part => part.Words.StartsWith("altos flat on B4", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_plan_made_by_hand_is_explained_and_may_lose_to_the_proposal()
+    {
+        PlanExplanation explained = PlanExplanation.Of(Input, Input.Last! with { Steps = [.. Input.Last.Steps, new() { ExerciseId = "gone" }] });
+        Assert.Equal(Input.Last.Steps.Count, explained.Steps.Count);
+        Assert.True(explained.Value < explained.Best);
+    }
+}
