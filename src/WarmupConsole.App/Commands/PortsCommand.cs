@@ -37,7 +37,7 @@ internal static class PortsCommand
     private static int List(Composition composition, string? asked, InvocationConfiguration surroundings)
     {
         string why = asked is null ? AppTexts.PortFromSettings(composition.Settings.SettingsPath) : AppTexts.PortFromOption;
-        foreach (string line in PortOutlook.Lines(MidiPorts.List(), Ports.Choose(composition, asked), why))
+        foreach (string line in PortOutlook.Lines(MidiPorts.List(), Ports.Choose(composition, asked), why, composition.BuiltIn()))
         {
             surroundings.Output.WriteLine(line);
         }

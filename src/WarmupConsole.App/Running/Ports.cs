@@ -25,7 +25,7 @@ internal static class Ports
     /// <summary>Keeps the choice for this machine; an empty name forgets it. Null, or why it could not be kept.</summary>
     internal static string? Remember(Composition composition, string name) => Faults(composition) is [_, ..] faults
         ? string.Join(Environment.NewLine, faults)
-        : composition.Settings.WriteSettings(new(name.Length == 0 ? null : PortNames.WithoutNumbers(name))) is { } trouble
+        : composition.Settings.WriteSettings(composition.Settings.ReadSettings().Value! with { Port = name.Length == 0 ? null : PortNames.WithoutNumbers(name) }) is { } trouble
             ? AppTexts.NotSaved(composition.Settings.SettingsPath, trouble)
             : null;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using WarmupConsole.Storage.Yaml;
 
@@ -12,7 +13,8 @@ public sealed class SettingsFolder(string root)
     public static FieldTable Fields { get; } = new(
         "settings.yaml",
         Field.Format,
-        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere."));
+        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere, built-in on this machine's loudspeaker."),
+        Field.Number("a4", new(415, 466, "Hz"), "Where A4 lies; 440 is usual."));
 
     public string Root { get; } = root;
 
@@ -55,12 +57,15 @@ public sealed class SettingsFolder(string root)
         }
 
         string port = opened.Value.Text("port");
+        decimal? a4 = opened.Value.Number("a4");
         opened.Value.Finish();
-        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port));
+        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port) { A4Hertz = (double?)a4 });
     }
 
     /// <summary>The settings as a file that reads back as the same.</summary>
-    public static string Write(MachineSettings settings) => settings.Port is null ? "format: 1\n" : $"format: 1\nport: {YamlLine.Quote(settings.Port)}\n";
+    public static string Write(MachineSettings settings) => "format: 1\n"
+        + (settings.Port is null ? "" : $"port: {YamlLine.Quote(settings.Port)}\n")
+        + (settings.A4Hertz is { } hertz ? string.Create(CultureInfo.InvariantCulture, $"a4: {hertz}\n") : "");
 
     /// <summary>Keeps the settings in place of the former ones; null, or why it could not.</summary>
     public string? WriteSettings(MachineSettings settings) => Try(() =>
