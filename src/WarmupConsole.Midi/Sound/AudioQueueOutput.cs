@@ -7,7 +7,7 @@ namespace WarmupConsole.Midi.Sound;
 
 /// <summary>The loudspeaker of macOS, through its own AudioToolbox. Compiled everywhere, so far run nowhere: no such machine was at hand.</summary>
 [SupportedOSPlatform("macos")]
-internal sealed unsafe partial class AudioQueueOutput : IAudioOutput
+internal sealed unsafe partial class AudioQueueOutput : IAudioOutput, IDisposable
 {
     private const string Library = "/System/Library/Frameworks/AudioToolbox.framework/AudioToolbox";
     private const uint LinearPcm = 0x6C70636D; // 'lpcm'
@@ -49,6 +49,8 @@ internal sealed unsafe partial class AudioQueueOutput : IAudioOutput
         return output;
     }
 
+    public void Dispose() => Close();
+
     public bool Write(ReadOnlySpan<short> samples)
     {
         if (!_free.TryTake(out nint pointer, PatienceMilliseconds))
@@ -69,6 +71,7 @@ internal sealed unsafe partial class AudioQueueOutput : IAudioOutput
             _ = AudioQueueDispose(_queue, 1);
             _queue = 0;
             _self.Free();
+            _free.Dispose();
         }
     }
 

@@ -25,10 +25,10 @@ public sealed class SoundPort : IMidiPort
     private static readonly TimeSpan ToClose = TimeSpan.FromSeconds(1);
 
     private readonly SystemMonotonicClock _clock = new();
-    private readonly AutoResetEvent _ends = new(false); // not disposed: a driver that hangs may still come back
+    private readonly object _ends = new();
     private readonly IToneSource _source;
     private readonly IAudioOutput _output;
-    private readonly SoundStream _stream;
+    private readonly SoundFeed _stream;
     private readonly Thread _thread;
     private volatile bool _isClosed;
     private volatile bool _isLost;
@@ -55,8 +55,12 @@ public sealed class SoundPort : IMidiPort
         if (!_isClosed)
         {
             _stream.TrySend(MidiMessage.Control(MidiConstants.PianoChannel, MidiConstants.AllSoundOff, 0));
-            _isClosed = true;
-            _ends.Set();
+            lock (_ends)
+            {
+                _isClosed = true;
+                Monitor.Pulse(_ends);
+            }
+
             _thread.Join(ToClose);
         }
 
@@ -102,7 +106,10 @@ public sealed class SoundPort : IMidiPort
         TimeSpan ahead = TimeSpan.FromSeconds((double)made / SampleRate) - (_clock.Now - start);
         if (ahead > FurthestAhead)
         {
-            _ends.WaitOne(ahead - (FurthestAhead / 2));
+            lock (_ends)
+            {
+                _ = _isClosed || Monitor.Wait(_ends, ahead - (FurthestAhead / 2));
+            }
         }
     }
 }

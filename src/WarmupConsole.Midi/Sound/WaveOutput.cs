@@ -5,7 +5,7 @@ namespace WarmupConsole.Midi.Sound;
 
 /// <summary>The loudspeaker of Windows, through its own WinMM. Compiled everywhere, so far run nowhere: no Windows machine was at hand.</summary>
 [SupportedOSPlatform("windows")]
-internal sealed unsafe partial class WaveOutput : IAudioOutput
+internal sealed unsafe partial class WaveOutput : IAudioOutput, IDisposable
 {
     private const string Library = "winmm.dll";
     private const uint DefaultDevice = uint.MaxValue;
@@ -38,6 +38,8 @@ internal sealed unsafe partial class WaveOutput : IAudioOutput
         output.Free();
         return null;
     }
+
+    public void Dispose() => Close();
 
     public bool Write(ReadOnlySpan<short> samples)
     {

@@ -61,7 +61,7 @@ public sealed class StringToneTests
     [Fact]
     public void However_much_is_played_no_sample_leaves_full_scale()
     {
-        SoundStream stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
+        SoundFeed stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
         float loudest = 0;
         for (int round = 0; round < 40; round++)
         {
@@ -83,7 +83,7 @@ public sealed class StringToneTests
     [InlineData("all sound off")]
     public void Where_notes_end_the_wave_makes_no_step(string how)
     {
-        SoundStream stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
+        SoundFeed stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
         foreach (int key in (int[])[36, 48, 55, 60, 64, 72])
         {
             stream.TrySend(MidiMessage.NoteOn(0, key, 100));
@@ -100,21 +100,21 @@ public sealed class StringToneTests
     [Fact]
     public void All_sound_off_is_silence_within_a_few_milliseconds_and_notes_may_follow()
     {
-        SoundStream stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
+        SoundFeed stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
         stream.TrySend(MidiMessage.NoteOn(0, 48, 127));
         Taken(stream, Rate);
         stream.TrySend(MidiMessage.Control(0, MidiConstants.AllSoundOff, 0));
         stream.TrySend(MidiMessage.NoteOn(0, 72, 127));
 
         float[] after = Taken(stream, Rate / 10);
-        Assert.All(after[(int)(SoundStream.FadeSeconds * Rate)..(2 * SoundPort.BlockSamples)], sample => Assert.Equal(0, sample));
+        Assert.All(after[(int)(SoundFeed.FadeSeconds * Rate)..(2 * SoundPort.BlockSamples)], sample => Assert.Equal(0, sample));
         Assert.Contains(after[(Rate / 20)..], sample => Math.Abs(sample) > 0.001);
     }
 
     [Fact]
     public void The_first_notes_are_a_quarter_as_loud_as_later_ones()
     {
-        SoundStream stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
+        SoundFeed stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
         float first = Struck(stream);
         for (int i = 0; i < 20; i++)
         {
@@ -141,7 +141,7 @@ public sealed class StringToneTests
     [Fact]
     public void Making_sound_allocates_nothing()
     {
-        SoundStream stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
+        SoundFeed stream = new(new StringTone(Tuning.Iso16, Rate), Rate);
         float[] block = new float[SoundPort.BlockSamples];
         stream.TrySend(MidiMessage.NoteOn(0, 60, 80));
         stream.Render(block);
@@ -162,7 +162,7 @@ public sealed class StringToneTests
         return FluidSynthSource.TryCreate(font, tuning, Rate)!;
     }
 
-    private static void End(SoundStream stream, string how)
+    private static void End(SoundFeed stream, string how)
     {
         int[] keys = [36, 48, 55, 60, 64, 72];
         foreach (MidiMessage message in how switch
@@ -177,7 +177,7 @@ public sealed class StringToneTests
         }
     }
 
-    private static float Struck(SoundStream stream)
+    private static float Struck(SoundFeed stream)
     {
         stream.TrySend(MidiMessage.NoteOn(0, 60, 80));
         float loudest = Taken(stream, Rate / 2).Max(Math.Abs);
@@ -196,7 +196,7 @@ public sealed class StringToneTests
     }
 
     /// <summary>Block by block, as the loudspeaker takes them.</summary>
-    private static float[] Taken(SoundStream stream, int count)
+    private static float[] Taken(SoundFeed stream, int count)
     {
         float[] samples = new float[count];
         for (int at = 0; at < count; at += SoundPort.BlockSamples)

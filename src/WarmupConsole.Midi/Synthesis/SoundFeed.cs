@@ -6,7 +6,7 @@ namespace WarmupConsole.Midi.Synthesis;
 /// What goes to the loudspeaker: a tone source behind a quiet start, a fade for "all sound off" and a limiter. Messages come from one
 /// thread, samples are taken by another.
 /// </summary>
-public sealed class SoundStream(IToneSource source, int sampleRate)
+public sealed class SoundFeed(IToneSource source, int sampleRate)
 {
     /// <summary>"All sound off" is a fade of so many seconds: short enough for silence at a key press, long enough for no click.</summary>
     public const double FadeSeconds = 0.005;
