@@ -13,7 +13,7 @@ public sealed class SettingsFolder(string root)
     public static FieldTable Fields { get; } = new(
         "settings.yaml",
         Field.Format,
-        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere, built-in on this machine's loudspeaker."),
+        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere, built-in on the loudspeaker."),
         Field.Number("a4", new(415, 466, "Hz"), "Where A4 lies; 440 is usual."));
 
     public string Root { get; } = root;
