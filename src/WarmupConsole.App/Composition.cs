@@ -41,6 +41,9 @@ internal sealed record Composition
     /// <summary>Opens an input that a piano can be heard on.</summary>
     public Func<PortChoice, InputOpening> Listen { get; init; } = MidiInputs.Open;
 
+    /// <summary>Starts listening to an input in a process of its own; null where nothing can be heard.</summary>
+    public Func<PortChoice, EarClient>? StartEar { get; init; }
+
     /// <summary>Lets time pass while music plays.</summary>
     public Action<TimeSpan> Wait { get; init; } = Pass;
 
@@ -59,6 +62,7 @@ internal sealed record Composition
             Settings = settings,
             CurrentFolder = Environment.CurrentDirectory,
             StartPlayer = files => StartChild(files with { A4Hertz = settings.ReadSettings().Value?.A4Hertz }),
+            StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
             Answers = Console.IsInputRedirected ? null : Console.In,
         };
     }
@@ -80,6 +84,9 @@ internal sealed record Composition
         return PlayerProcess.Run(Console.OpenStandardInput(), FrameOutput.Take(), choice => Open(choice, files, waiter), waiter);
     }
 
+    /// <summary>The listening child's main.</summary>
+    internal static int RunEar(PortChoice choice) => EarProcess.Run(Console.OpenStandardInput(), FrameOutput.Take(), () => MidiInputs.Open(choice), SystemClock);
+
     private static PortOpening Open(PortChoice choice, PlayerFiles files, IMonotonicClock clock)
     {
         PortOpening opening = MidiPorts.Open(choice, files.A4Hertz is { } hertz ? Tuning.FromA4Hertz(hertz) : null);
@@ -92,7 +99,7 @@ internal sealed record Composition
         : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recorder.Name) };
 
     // Started from its own file, or, as "dotnet warmup.dll", by the runtime that runs it now.
-    private static ProcessStartInfo ChildCommand(PlayerFiles files)
+    private static ProcessStartInfo Self(string name)
     {
         string self = Environment.ProcessPath ?? throw new InvalidOperationException("The program's own path is not known.");
         ProcessStartInfo command = new(self);
@@ -101,7 +108,25 @@ internal sealed record Composition
             command.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "warmup.dll"));
         }
 
-        command.ArgumentList.Add(PlayerCommand.Name);
+        command.ArgumentList.Add(name);
+        return command;
+    }
+
+    private static ProcessStartInfo EarCommandFor(PortChoice choice)
+    {
+        ProcessStartInfo command = Self(EarCommand.Name);
+        if (choice.Kind == PortChoiceKind.Named)
+        {
+            command.ArgumentList.Add(EarCommand.InputOption);
+            command.ArgumentList.Add(choice.Name);
+        }
+
+        return command;
+    }
+
+    private static ProcessStartInfo ChildCommand(PlayerFiles files)
+    {
+        ProcessStartInfo command = Self(PlayerCommand.Name);
         if (files.A4Hertz is { } hertz)
         {
             command.ArgumentList.Add(PlayerCommand.TuningOption);

@@ -19,6 +19,10 @@ internal static class Ports
         };
     }
 
+    /// <summary>Which input is listened to: by this machine's settings, else the one that belongs to the port.</summary>
+    internal static PortChoice Listening(Composition composition, string? asked) =>
+        composition.Settings.ReadSettings().Value?.Input is { } input ? PortChoice.Named(input) : Choose(composition, asked);
+
     /// <summary>What is wrong with this machine's settings; with any of it the first instrument is played on, and nothing is overwritten.</summary>
     internal static IReadOnlyList<FileProblem> Faults(Composition composition) => composition.Settings.ReadSettings().Problems;
 

@@ -21,7 +21,7 @@ public sealed unsafe partial class AlsaOutput : IAudioOutput
     /// <summary>Null when the library or a card is not there, or another program holds the card.</summary>
     public static AlsaOutput? TryOpen()
     {
-        if (!OperatingSystem.IsLinux() || !NativeLibrary.TryLoad(Library, out _))
+        if (!OperatingSystem.IsLinux() || !NativeLibrary.TryLoad(Library, out nint library))
         {
             return null;
         }
@@ -33,7 +33,8 @@ public sealed unsafe partial class AlsaOutput : IAudioOutput
             return null;
         }
 
-        if (snd_pcm_set_params(device, Signed16, Interleaved, OneChannel, SoundPort.SampleRate, MayResample, SoundPort.LatencyMicroseconds) >= 0)
+        var setUp = (delegate* unmanaged[Cdecl]<void*, int, int, uint, uint, int, uint, int>)NativeLibrary.GetExport(library, "snd_pcm_set_params");
+        if (setUp(device, Signed16, Interleaved, OneChannel, SoundPort.SampleRate, MayResample, SoundPort.LatencyMicroseconds) >= 0)
         {
             return new(device);
         }
@@ -73,9 +74,6 @@ public sealed unsafe partial class AlsaOutput : IAudioOutput
 
     [LibraryImport(Library, StringMarshalling = StringMarshalling.Utf8)]
     private static partial int snd_pcm_open(void** device, string name, int stream, int mode);
-
-    [LibraryImport(Library)]
-    private static partial int snd_pcm_set_params(void* device, int format, int access, uint channels, uint rate, int resample, uint latency);
 
     [LibraryImport(Library)]
     private static partial nint snd_pcm_writei(void* device, short* samples, nuint frames);

@@ -29,7 +29,8 @@ internal sealed unsafe partial class AudioQueueOutput : IAudioOutput, IDisposabl
         output._self = GCHandle.Alloc(output);
         Format format = new() { Rate = SoundPort.SampleRate, Id = LinearPcm, Flags = SignedPacked, BytesPerPacket = 2, FramesPerPacket = 1, BytesPerFrame = 2, Channels = 1, Bits = 16 };
         nint queue;
-        if (AudioQueueNewOutput(&format, &OnPlayed, GCHandle.ToIntPtr(output._self), 0, 0, 0, &queue) != 0)
+        var create = (delegate* unmanaged[Cdecl]<Format*, delegate* unmanaged[Cdecl]<nint, nint, Buffer*, void>, nint, nint, nint, uint, nint*, int>)NativeLibrary.GetExport(NativeLibrary.Load(Library), "AudioQueueNewOutput");
+        if (create(&format, &OnPlayed, GCHandle.ToIntPtr(output._self), 0, 0, 0, &queue) != 0)
         {
             output._self.Free();
             return null;
@@ -77,9 +78,6 @@ internal sealed unsafe partial class AudioQueueOutput : IAudioOutput, IDisposabl
 
     [UnmanagedCallersOnly(CallConvs = [typeof(CallConvCdecl)])]
     private static void OnPlayed(nint user, nint queue, Buffer* buffer) => ((AudioQueueOutput)GCHandle.FromIntPtr(user).Target!)._free.Add((nint)buffer);
-
-    [LibraryImport(Library)]
-    private static partial int AudioQueueNewOutput(Format* format, delegate* unmanaged[Cdecl]<nint, nint, Buffer*, void> callback, nint user, nint loop, nint mode, uint flags, nint* queue);
 
     [LibraryImport(Library)]
     private static partial int AudioQueueAllocateBuffer(nint queue, uint bytes, Buffer** buffer);

@@ -29,7 +29,8 @@ internal sealed unsafe partial class WaveOutput : IAudioOutput, IDisposable
         WaveOutput output = new();
         Format format = new() { Tag = 1, Channels = 1, Rate = SoundPort.SampleRate, BytesPerSecond = 2 * SoundPort.SampleRate, Align = 2, Bits = 16 };
         nint device;
-        if (waveOutOpen(&device, DefaultDevice, &format, output._played.SafeWaitHandle.DangerousGetHandle(), 0, EventCallback) == 0)
+        var open = (delegate* unmanaged[Stdcall]<nint*, uint, Format*, nint, nint, uint, uint>)NativeLibrary.GetExport(NativeLibrary.Load(Library), "waveOutOpen");
+        if (open(&device, DefaultDevice, &format, output._played.SafeWaitHandle.DangerousGetHandle(), 0, EventCallback) == 0)
         {
             output._device = device;
             return output;
@@ -77,9 +78,6 @@ internal sealed unsafe partial class WaveOutput : IAudioOutput, IDisposable
         NativeMemory.Free(_samples);
         _played.Dispose();
     }
-
-    [LibraryImport(Library)]
-    private static partial uint waveOutOpen(nint* device, uint id, Format* format, nint callback, nint instance, uint flags);
 
     [LibraryImport(Library)]
     private static partial uint waveOutPrepareHeader(nint device, Header* header, uint size);
