@@ -47,28 +47,33 @@ internal sealed record Composition
     /// <summary>Lets time pass while music plays.</summary>
     public Action<TimeSpan> Wait { get; init; } = Pass;
 
+    /// <summary>True where somebody may be new to the console: not in tests, and not where a machine runs it.</summary>
+    public bool MayGiveTour { get; init; }
+
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
 
     private static SystemMonotonicClock SystemClock { get; } = new();
 
-    internal static Composition OfThisMachine()
-    {
-        SettingsFolder settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows());
-        return new()
-        {
-            Clock = SystemClock,
-            Wall = TimeProvider.System,
-            Settings = settings,
-            CurrentFolder = Environment.CurrentDirectory,
-            StartPlayer = files => StartChild(files with { A4Hertz = settings.ReadSettings().Value?.A4Hertz }),
-            StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
-            Answers = Console.IsInputRedirected ? null : Console.In,
-        };
-    }
+    private static SettingsFolder MachineFolder { get; } = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows());
 
-    private static RestartingPlayer StartChild(PlayerFiles files) =>
-        new(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock);
+    internal static Composition OfThisMachine() => new()
+    {
+        Clock = SystemClock,
+        Wall = TimeProvider.System,
+        Settings = MachineFolder,
+        CurrentFolder = Environment.CurrentDirectory,
+        StartPlayer = StartChild,
+        MayGiveTour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("CI")),
+        StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
+        Answers = Console.IsInputRedirected ? null : Console.In,
+    };
+
+    private static RestartingPlayer StartChild(PlayerFiles files)
+    {
+        PlayerFiles tuned = files with { A4Hertz = MachineFolder.ReadSettings().Value?.A4Hertz };
+        return new(before => new PlayerClient(new ChildPlayer(ChildCommand(tuned.After(before)))), SystemClock);
+    }
 
     private static void Pass(TimeSpan time)
     {
