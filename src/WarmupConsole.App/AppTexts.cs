@@ -19,7 +19,7 @@ internal static class AppTexts
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
     internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
     internal const string TestIsHeard = "--test plays and is heard; leave --json out.";
-    internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere. Default: the one in your settings, else the first instrument found.";
+    internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere, 'built-in' on this machine's loudspeaker ('built-in tone' without FluidSynth). Default: the one in your settings, else the first instrument found, else built-in.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
     internal const string TraceAbout = "Keep every message with the time it was sent, a line each (a new file), and say at the end how punctual the notes were; for measuring.";
     internal const string OpenAbout = "Run without any plan: clocks and marks only.";

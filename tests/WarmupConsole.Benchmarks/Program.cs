@@ -9,6 +9,7 @@ try
     [
         .. TimelineBenchmarks.All,
         .. MusicBenchmarks.All,
+        .. SoundBenchmarks.All,
         .. PlanningBenchmarks.All,
         .. RunningBenchmarks.All,
         .. RunningBenchmarks.LogIn(folder.FullName),

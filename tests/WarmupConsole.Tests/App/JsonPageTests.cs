@@ -4,6 +4,7 @@ using System.Text.Json.Serialization.Metadata;
 using WarmupConsole.App;
 using WarmupConsole.App.Reports;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 using WarmupConsole.Tests.Architecture;
 using WarmupConsole.Tests.Sessions.Findings.Seasons;
 
@@ -111,11 +112,12 @@ public sealed class JsonPageTests
     [Fact]
     public void Of_the_ports_the_one_in_use_is_named_with_the_reason()
     {
+        SoundOutlook mute = new(false, "No loudspeaker.");
         PortListing two = new(["Midi Through", "Quay Piano"], null);
-        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why").ToJson() + "\n", "ports");
-        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why").Used);
-        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why").Used);
-        Assert.Null(PortsReport.From(two, PortChoice.None, "why").Used);
+        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why", mute).ToJson() + "\n", "ports");
+        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why", mute).Used);
+        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why", mute).Used);
+        Assert.Null(PortsReport.From(two, PortChoice.None, "why", mute).Used);
     }
 
     [Fact]
