@@ -41,33 +41,17 @@ public static class Accompaniment
             : placements.Select(line => (line.Key?.Placed ?? pattern, line.Distinct().ToArray()));
     }
 
-    private static IEnumerable<ScoreNote> Melody(Exercise exercise, (Pattern Pattern, int[] Octaves) line, Rung rung)
-    {
-        (Pattern pattern, int[] placements) = line;
-        Beats start = Beats.Zero;
-        foreach (PatternNote note in pattern.Notes)
-        {
-            if (note.Degree is Degree degree)
-            {
-                int midi = rung.Tonic.Midi + ModeData.IntervalOf(rung.Mode, degree).Semitones;
-                Beats length = Sounding(note.Length, exercise.Articulation);
-                int velocity = VelocityAt(exercise, pattern, start);
-                foreach (int sounding in placements.Select(octaves => Keyboard.OnPiano(midi + (12 * octaves))).Distinct())
-                {
-                    yield return new(sounding, start, length, velocity);
-                }
-            }
-
-            start += note.Length;
-        }
-    }
+    private static IEnumerable<ScoreNote> Melody(Exercise exercise, (Pattern Pattern, int[] Octaves) line, Rung rung) =>
+        from tone in SungTones.Of(exercise, line.Pattern, rung, 0)
+        from midi in line.Octaves.Select(octaves => Keyboard.OnPiano(tone.Pitch.Midi + (12 * octaves))).Distinct()
+        select tone.Note with { Midi = midi };
 
     private static IEnumerable<ScoreNote> Chords(Exercise exercise, Pattern pattern, Rung rung)
     {
         Beats start = Beats.Zero;
-        foreach (HarmonyChord chord in exercise.Harmony.Count == 0 ? [TonicChord(rung.Mode, pattern.Length)] : exercise.Harmony)
+        foreach (HarmonyChord chord in ChordsUnder(exercise))
         {
-            int velocity = Math.Max(1, VelocityAt(exercise, pattern, start) - ChordSoftening);
+            int velocity = Math.Max(1, SungTones.VelocityAt(exercise, pattern, start) - ChordSoftening);
             foreach (int midi in ChordTones(chord, rung))
             {
                 yield return new(midi, start, chord.Length, velocity);
@@ -77,7 +61,13 @@ public static class Accompaniment
         }
     }
 
-    private static HarmonyChord TonicChord(Mode mode, Beats length) => new(ModeData.Semitones(mode, 3) == 4 ? "I" : "i", length);
+    /// <summary>The chords under an exercise's pattern: its own, else its tonic chord throughout; none for exercises without a pattern.</summary>
+    public static IReadOnlyList<HarmonyChord> ChordsUnder(Exercise exercise) => (exercise.Pattern, exercise.Harmony.Count) switch
+    {
+        (null, _) => [],
+        ({ } pattern, 0) => [new(ModeData.Semitones(exercise.Mode, 3) == 4 ? "I" : "i", pattern.Length)],
+        _ => exercise.Harmony,
+    };
 
     /// <summary>Shortened to where the melody strikes the same key; without length when it sounds there already.</summary>
     private static ScoreNote UnderMelody(ScoreNote tone, List<ScoreNote> melody)
@@ -103,20 +93,4 @@ public static class Accompaniment
         int root = Keyboard.AtOrAbove(rung.Tonic.Midi + tones[0].Semitones, ChordFloor);
         return tones.Select(tone => root + tone.Semitones - tones[0].Semitones);
     }
-
-    /// <summary>The course of loudness reaches its last word on the last sounding note.</summary>
-    private static int VelocityAt(Exercise exercise, Pattern pattern, Beats start)
-    {
-        int after = pattern.Notes.Reverse().TakeWhile(note => note.Degree is null).Count();
-        long last = pattern.Notes.SkipLast(after + 1).Sum(note => note.Length.Ticks);
-        return DynamicsData.VelocityAt(exercise.Dynamics, last == 0 ? 0 : (double)start.Ticks / last);
-    }
-
-    /// <summary>How long a note sounds: staccato half, marcato three quarters of what is written.</summary>
-    private static Beats Sounding(Beats written, Articulation articulation) => articulation switch
-    {
-        Articulation.Staccato => new(Math.Max(1, written.Ticks / 2)),
-        Articulation.Marcato => new(Math.Max(1, written.Ticks * 3 / 4)),
-        _ => written,
-    };
 }
