@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.TakeAlong;
@@ -55,7 +56,7 @@ internal static class SheetPage
         ];
         return $"<tr><td class=\"number\">{number}</td><th scope=\"row\">{Text(step.Exercise.Title)}{lines}</th>"
             + string.Join("", cells.Select(cell => $"<td>{cell}</td>"))
-            + $"<td class=\"number\">{Minutes.Of(step.Planned)}</td></tr>\n";
+            + $"<td class=\"number\">{ClockText.Of(step.Planned)}</td></tr>\n";
     }
 
     /// <summary>Every key of the plan once, from C upwards.</summary>

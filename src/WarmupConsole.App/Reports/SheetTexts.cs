@@ -2,6 +2,7 @@ using System.Globalization;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Sounding;
 using WarmupConsole.Music.Voices;
@@ -25,7 +26,7 @@ internal static class SheetTexts
 
     internal static string Head(Warmup warmup, Part? part)
     {
-        string length = string.Create(CultureInfo.InvariantCulture, $"{warmup.Steps.Count} steps, {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00 minutes.");
+        string length = string.Create(CultureInfo.InvariantCulture, $"{warmup.Steps.Count} steps, {ClockText.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00 minutes.");
         return part is null
             ? $"{length} {(warmup.Plan.Rolling ? "It goes on by itself after each breath." : "It waits at every key.")}"
             : $"{length} Only keys within {part.Range.Comfortable.In(warmup.Choir.Notes)}, where this part sings with ease.";

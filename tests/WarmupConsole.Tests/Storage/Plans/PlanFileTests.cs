@@ -3,6 +3,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Choirs;
@@ -71,6 +72,11 @@ public sealed class PlanFileTests
     [InlineData("rounds: 3", "rounds: 0", "rounds: ^0", "out of range (1 to 20 rounds)")]
     [InlineData("breath: 2", "breath: 9", "9", "out of range (1 to 8 beats)")]
     [InlineData("breath: 2", "rounds: 2", "2\n    keys", "'rounds' is for body and breathing exercises")]
+    [InlineData("breath: 2", "piano: loud", "loud", "write one of cue-only, melody, block, broken, bass-and-chord, drone")]
+    [InlineData("breath: 2", "piano: {style: loud}", "loud", "write one of cue-only, melody, block, broken, bass-and-chord, drone")]
+    [InlineData("breath: 2", "piano: {between: fifths}", "fifths", "write one of tonic, dominant, chromatic")]
+    [InlineData("breath: 2", "piano: {clicks: none}", "clicks", "'piano' has no 'clicks'; did you mean 'click'?")]
+    [InlineData("breath: 2", "piano: {melody: maybe}", "maybe", "'melody' must be")]
     [InlineData("start: C4", "start: H4", "H4", "'start' must be a pitch")]
     [InlineData("shape: up-and-back", "shape: round", "round", "write one of up-and-back, up, down, down-and-back")]
     [InlineData("limit: everyone", "limit: altos", "altos", "write one of everyone, any, soprano, bass, women, upper, men")]
@@ -98,6 +104,20 @@ public sealed class PlanFileTests
     {
         PlanStep step = Read(Samples.Plan.Replace("breath: 2", line, StringComparison.Ordinal)).Value!.Steps[1];
         Assert.Equal((first, last), (step.Tempo?.MilliBeatsPerMinute, step.LastTempo?.MilliBeatsPerMinute));
+    }
+
+    [Theory]
+    [InlineData("broken", AccompanimentStyle.Broken, null, null, null)]
+    [InlineData("{style: cue-only, between: chromatic, click: count-in}", AccompanimentStyle.CueOnly, null, BetweenKeys.Chromatic, Click.CountIn)]
+    [InlineData("{melody: false}", null, false, null, null)]
+    [InlineData("{click: every-beat}", null, null, null, Click.EveryBeat)]
+    public void The_piano_is_a_style_or_says_more_in_a_plan_and_in_a_step(string value, AccompanimentStyle? style, bool? melody, BetweenKeys? between, Click? click)
+    {
+        PianoWish wanted = new(style, melody, between, click);
+        Plan plan = Read(Samples.Plan.Replace("breath: 2", $"piano: {value}", StringComparison.Ordinal).Replace("minutes: 15", $"minutes: 15\npiano: {value}", StringComparison.Ordinal)).Value!;
+        Assert.Equal((wanted, wanted), (plan.Piano, plan.Steps[1].Piano));
+        Plan again = PlanFile.Read("p", Expect.Bytes(PlanFile.Write(plan))).Value!;
+        Assert.Equal((wanted, PianoWish.None, wanted), (again.Piano, again.Steps[0].Piano, again.Steps[1].Piano));
     }
 
     [Fact]
@@ -184,17 +204,12 @@ public sealed class PlanFileTests
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);
 
-    private static readonly Gen<string> AnyText = Gen.Char["abc éß♭:#-'\"\\,[]{}&*!|>%@`?~0 1true\u0001\t\u202E"].Array[1, 20]
-        .Select(letters => Printable.Line(new string(letters)));
-
-    private static readonly Gen<string> AnyId = OneOf("true", "null", "five-note-scale", "8", "1-2", "no", "e5");
-
     private static readonly Gen<string> AnyOffRule = OneOf([.. PlanCheck.RuleNames]);
 
     private static readonly Gen<LadderSpec> AnyKeys =
         from start in OneOf<Pitch?>(null, Pitch.MiddleC, Pitch.Parse("Bb3"), Pitch.Parse("F#4"))
         from shape in Gen.Enum<LadderShape>()
-        from limit in AnyId
+        from limit in AnyValue.Id
         from reach in Gen.Int[0, 100]
         from tolerance in Gen.Int[0, 12]
         from most in Gen.Int[0, 24]
@@ -213,14 +228,14 @@ public sealed class PlanFileTests
         };
 
     private static readonly Gen<PlanStep> AnyStep =
-        from exercise in AnyId
+        from exercise in AnyValue.Id
         from talk in Gen.Int[-1, 600]
         from tempo in Gen.Int[19_999, 300_000]
         from last in Gen.Int[-300_000, 300_000]
         from keys in AnyKeys
         from rounds in Gen.Int[0, 20]
         from breath in Gen.Int[1, 8]
-        from because in AnyText.List[0, 3]
+        from because in AnyValue.Text.List[0, 3]
         select new PlanStep
         {
             ExerciseId = exercise,
@@ -235,10 +250,10 @@ public sealed class PlanFileTests
 
     private static readonly Gen<Plan> AnyPlan =
         from day in Gen.Int[0, 10_000]
-        from title in AnyText
+        from title in AnyValue.Text
         from minutes in Gen.Int[5, 60]
         from rolling in Gen.Bool
-        from off in Gen.Select(AnyOffRule, AnyText, (rule, because) => new RuleOff(rule, because)).Array[0, 1]
+        from off in Gen.Select(AnyOffRule, AnyValue.Text, (rule, because) => new RuleOff(rule, because)).Array[0, 1]
         from steps in AnyStep.List[1, 6]
         select new Plan { Off = off, Date = day == 0 ? null : new DateOnly(2020, 1, 1).AddDays(day), Title = title, Minutes = minutes, Rolling = rolling, Steps = steps };
 }
