@@ -148,7 +148,10 @@ def seconds_at(tempos, tick):
 
 
 def check_pitches(plan_path, keys_path, name, midi_path, pitches_path):
-    """The median of what was heard between 30 % and 80 % of each note; notes under a fifth of a second are too short to be measured."""
+    """
+    The median of what was heard between 30 % and 80 % of each note, of a long one of its first second, before it fades; notes under a fifth
+    of a second are too short to be measured.
+    """
     part, file = part_named(plan_path, name), mido.MidiFile(midi_path)
     at, tempos = 0, []
     for message in file.tracks[0]:
@@ -163,7 +166,8 @@ def check_pitches(plan_path, keys_path, name, midi_path, pitches_path):
         heard = [tuple(map(float, line.split())) for line in lines if line.strip()]
     worst, measured, wrong = 0.0, 0, []
     for start, length, note in notes:
-        begin, end = seconds_at(tempos, start), seconds_at(tempos, start + length)
+        begin = seconds_at(tempos, start)
+        end = min(begin + 1, seconds_at(tempos, start + length))
         if end - begin < 0.2:
             continue
         middle = sorted(pitch for when, pitch in heard if begin + 0.3 * (end - begin) <= when <= begin + 0.8 * (end - begin) and pitch > 0)

@@ -39,6 +39,7 @@ internal static class CommandLine
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
         root.Add(PlayerCommand.Create());
+        root.Add(EarCommand.Create());
         return root;
     }
 }

@@ -20,6 +20,7 @@ internal static class EventCodecs
         ("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen),
         ("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged),
         ("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged),
+        ("follow-changed", typeof(FollowChanged), EventJson.Default.FollowChanged),
         ("lead-in-started", typeof(LeadInStarted), EventJson.Default.LeadInStarted),
         ("rung-started", typeof(RungStarted), EventJson.Default.RungStarted),
         ("rung-ended", typeof(RungEnded), EventJson.Default.RungEnded),

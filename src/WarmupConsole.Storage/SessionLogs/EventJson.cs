@@ -10,6 +10,7 @@ namespace WarmupConsole.Storage.SessionLogs;
     RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(CutTaken))]
+[JsonSerializable(typeof(FollowChanged))]
 [JsonSerializable(typeof(HoldChanged))]
 [JsonSerializable(typeof(LadderChanged))]
 [JsonSerializable(typeof(MarkMade))]

@@ -112,6 +112,7 @@ public sealed class ConsoleWindow : Runnable
     {
         if (App?.Screen.Size is { } size)
         {
+            _control.Listen();
             ScreenModel model = _control.Model();
             ScreenStamp stamp = ScreenStamp.Of(model, size);
             if (stamp != _shown)
