@@ -31,6 +31,8 @@ internal static class EventCodecs
         ("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved),
         ("mark-worded", typeof(MarkWorded), EventJson.Default.MarkWorded),
         ("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone),
+        ("tonight-told", typeof(TonightTold), EventJson.Default.TonightTold),
+        ("rehearsal-marked", typeof(RehearsalMarked), EventJson.Default.RehearsalMarked),
         ("run-ended", typeof(RunEnded), EventJson.Default.RunEnded),
     ];
 
