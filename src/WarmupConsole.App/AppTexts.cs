@@ -292,6 +292,22 @@ internal static class AppTexts
         _ => $"As '{field}' in exercise files (docs/plan-format.md).",
     };
 
+    internal const string ExportAbout = "Take a plan along: as notes to play, as notes to read, as a page for the person at the piano; for one part alone with --part. Several at once are fine.";
+    internal const string MidiAbout = "A Standard MIDI File: the piano and a track for each part, with words and markers.";
+    internal const string MusicXmlAbout = "A MusicXML score: every exercise once, in its first key, with chord symbols and all its keys.";
+    internal const string SheetAbout = "One page for the music stand (HTML): order, keys, cue chords, tempos, who sings, minutes.";
+    internal const string ExportPartAbout = "For a singer of this part at home (its id or letter): only keys that it sings with ease, and the voice-care card.";
+    internal const string ForceAbout = "Write over an earlier export of the same kind.";
+    internal const string ExportNothing = "Say what to write: --midi FILE, --musicxml FILE, --sheet FILE, or several of them.";
+    internal const string ExportNoSteps = "this plan has no steps to take along";
+
+    internal static string ExportNoKey(string part) => $"no key of this plan lies where {part} sing with ease, so there is nothing to take along for them (warmup keys shows the keys)";
+
+    internal static string ExportManyParts(int parts, int most) =>
+        $"a MIDI file has room for the piano and {most} parts, and this choir has {parts}: choose one with --part";
+
+    internal static string ExportLeftOut(string step) => $"Left out, for no key fits: {step}";
+
     internal const string NeedAbout = "What to work on, until when (needs.yaml); the next plan weighs it.";
     internal const string NeedAddAbout = "Add a need: a pitch, a region or a purpose.";
     internal const string NeedListAbout = "List the needs with their numbers.";

@@ -19,6 +19,10 @@ public static class StorageTexts
     public const string NoSuchFolder = "there is no such folder; check the path";
     public const string NoSuchFile = "there is no such file; check the path";
     public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
+    public const string ThereUnlessForced = "there is already such a file; choose another name, or write over it with --force";
+    public const string OtherKind = "the file that is there is no earlier export of this kind, so it is not written over; choose another name";
+    public const string IsFolder = "this is a folder; add a file name to it";
+    public const string TwoFilesOneName = "two files are to have this name; give each its own";
     public const string TempoOrder = "the tempo must be named so that from <= default <= to";
     public const string VoiceForEveryone = "a line for everyone is the pattern of the exercise itself; name parts or groups here";
     public const string NameNotText = "a name must be a single word, not a list or further names";

@@ -34,6 +34,7 @@ internal static class CommandLine
         root.Add(SeasonCommand.Create(composition));
         root.Add(CheckCommand.Create(composition));
         root.Add(KeysCommand.Create(composition));
+        root.Add(ExportCommand.Create(composition));
         root.Add(NewCommand.Create(composition));
         root.Add(RangesCommand.Create(composition));
         root.Add(NeedCommand.Create(composition));
