@@ -10,5 +10,6 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(NeedsReport))]
 [JsonSerializable(typeof(RangesReport))]
 [JsonSerializable(typeof(ReviewReport))]
+[JsonSerializable(typeof(Scores.ScoreReport))]
 [JsonSerializable(typeof(SeasonReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -8,6 +8,8 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>Makes a plan ready for a choir: exercises found, tempos settled, ladders built, times reckoned.</summary>
 public static class WarmupBuilder
 {
+    private static readonly LadderSpec AsUsual = new();
+
     /// <param name="choir">Who sings.</param>
     /// <param name="plan">The order; its exercises were checked to exist when it was read.</param>
     /// <param name="exercises">By id.</param>
@@ -28,8 +30,9 @@ public static class WarmupBuilder
         return Step(choir, new PlanStep { ExerciseId = exercise.Id }, exercise);
     }
 
-    private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
+    private static WarmupStep Step(Choir choir, PlanStep written, Exercise exercise)
     {
+        PlanStep plan = WithOwnKeys(written, exercise);
         Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;
         KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys, choir.Notes) : new([], []);
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
@@ -37,6 +40,13 @@ public static class WarmupBuilder
         WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);
         return step with { Planned = Planned(step) };
     }
+
+    /// <summary>What the plan leaves open about keys and their tempos, as the exercise has it.</summary>
+    private static PlanStep WithOwnKeys(PlanStep plan, Exercise exercise) => plan with
+    {
+        Keys = exercise.Keys is { } own && plan.Keys == AsUsual ? own : plan.Keys,
+        LastTempo = plan.Tempo is null ? plan.LastTempo ?? exercise.LastTempo : plan.LastTempo,
+    };
 
     // A step in which no key fits is passed over while it runs, and takes no time.
     private static TimeSpan Planned(WarmupStep step)
