@@ -30,7 +30,7 @@ internal static class ScoreNeedCommand
 
         command.Validators.Add(result =>
         {
-            if (result.GetResult(passage) is null == result.GetResult(bars) is null)
+            if ((result.GetResult(passage) is null) == (result.GetResult(bars) is null))
             {
                 result.AddError(ScoreTexts.PassageOrBars);
             }
@@ -60,10 +60,10 @@ internal static class ScoreNeedCommand
             return Problems.Print([FileProblem.Whole(score.Path, ScoreTexts.NothingSungThere)], surroundings.Error);
         }
 
-        ChoirNeed from = new() { Who = chosen.Look.Singer.Id, Piece = score.Title, Bars = LookText.Bars(score.Score, chosen.From, chosen.To) };
+        ChoirNeed origin = new() { Who = chosen.Look.Singer.Id, Piece = score.Title, Bars = LookText.Bars(score.Score, chosen.From, chosen.To) };
         FileRead<NeedsBook> book = NeedsBook.Open(score.Folder);
         List<string> kept = [];
-        foreach (ChoirNeed need in PassageNeeds.Of(chosen.Look.Between(chosen.From, chosen.To), new(range.Lowest.Pitch, range.Highest.Pitch), from))
+        foreach (ChoirNeed need in PassageNeeds.Of(chosen.Look.Between(chosen.From, chosen.To), new(range.Lowest.Pitch, range.Highest.Pitch), origin))
         {
             if (book.Value?.Needs.Any(known => known with { Until = null } == need && known.Done is null) == true)
             {

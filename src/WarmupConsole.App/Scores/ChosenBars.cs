@@ -32,9 +32,9 @@ internal sealed record ChosenBars(LineLook Look, int From, int To)
             return (single, single);
         }
 
-        for (int at = typed.IndexOfAny(['-', '–']); at > 0; at = typed.IndexOfAny(['-', '–'], at + 1))
+        for (int at = 1; at < typed.Length; at++)
         {
-            if (Find(score, typed[..at].Trim(), 0) is { } from && Find(score, typed[(at + 1)..].Trim(), from) is { } to)
+            if (typed[at] is '-' or '–' && Find(score, typed[..at].Trim(), 0) is { } from && Find(score, typed[(at + 1)..].Trim(), from) is { } to)
             {
                 return (from, to);
             }

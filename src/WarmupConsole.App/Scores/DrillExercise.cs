@@ -20,7 +20,7 @@ internal static class DrillExercise
             return (null, string.Join("; ", sung.Errors.Select(error => error.Message)));
         }
 
-        Pattern pattern = sung is null ? drill.Pattern : SpelledVowelData.Complete(sung.Value);
+        Pattern pattern = sung?.Value is { } given ? SpelledVowelData.Complete(given) : drill.Pattern;
         string bars = LookText.Bars(score.Score, chosen.From, chosen.To);
         string piece = score.Title.Length <= LongestPiece ? score.Title : score.Title[..LongestPiece].TrimEnd() + "…";
         Exercise exercise = new()

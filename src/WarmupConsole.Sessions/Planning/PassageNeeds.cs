@@ -16,23 +16,23 @@ public static class PassageNeeds
     /// <summary>The heaviest reasons first: a pitch where a pitch is hard, else what trains it. Without any reason the region of the notes.</summary>
     /// <param name="passage">The bars.</param>
     /// <param name="region">Lowest and highest note of the part in them.</param>
-    /// <param name="from">Part, piece, bars and last day, for every need.</param>
-    public static IReadOnlyList<ChoirNeed> Of(Passage passage, PitchRange region, ChoirNeed from)
+    /// <param name="origin">Part, piece, bars and last day, for every need.</param>
+    public static IReadOnlyList<ChoirNeed> Of(Passage passage, PitchRange region, ChoirNeed origin)
     {
         ArgumentNullException.ThrowIfNull(passage);
-        ArgumentNullException.ThrowIfNull(from);
+        ArgumentNullException.ThrowIfNull(origin);
         return passage.Hardships.Count == 0
-            ? [from with { Region = region }]
-            : [.. passage.Hardships.Select(hardship => Of(hardship, from)).DistinctBy(need => (need.Pitch?.Midi, need.Purpose)).Take(Most)];
+            ? [origin with { Region = region }]
+            : [.. passage.Hardships.Select(hardship => Of(hardship, origin)).DistinctBy(need => (need.Pitch?.Midi, need.Purpose)).Take(Most)];
     }
 
-    private static ChoirNeed Of(Hardship hardship, ChoirNeed from) => hardship.Reason switch
+    private static ChoirNeed Of(Hardship hardship, ChoirNeed origin) => hardship.Reason switch
     {
-        HardReason.LargeLeap or HardReason.DissonantLeap => from with { Purpose = OfLeap((int)hardship.Amount) },
-        HardReason.LongPhrase => from with { Purpose = Purpose.Sustained },
-        HardReason.QuickNotes => from with { Purpose = Purpose.Quick },
-        HardReason.ChromaticRun => from with { Purpose = Purpose.HalfSteps },
-        _ => from with { Pitch = hardship.Pitch },
+        HardReason.LargeLeap or HardReason.DissonantLeap => origin with { Purpose = OfLeap((int)hardship.Amount) },
+        HardReason.LongPhrase => origin with { Purpose = Purpose.Sustained },
+        HardReason.QuickNotes => origin with { Purpose = Purpose.Quick },
+        HardReason.ChromaticRun => origin with { Purpose = Purpose.HalfSteps },
+        _ => origin with { Pitch = hardship.Pitch },
     };
 
     private static Purpose OfLeap(int semitones) => semitones switch
