@@ -38,7 +38,7 @@ public static class WarmupBuilder
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
         int rounds = exercise.IsSung ? 0 : plan.Rounds ?? exercise.Rounds;
         WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);
-        return step with { Planned = Planned(step) };
+        return step with { Planned = step.Lasts(ladder.Rungs.Count) };
     }
 
     /// <summary>What the plan leaves open about keys and their tempos, as the exercise has it.</summary>
@@ -47,14 +47,4 @@ public static class WarmupBuilder
         Keys = exercise.Keys is { } own && plan.Keys == AsUsual ? own : plan.Keys,
         LastTempo = plan.Tempo is null ? plan.LastTempo ?? exercise.LastTempo : plan.LastTempo,
     };
-
-    // A step in which no key fits is passed over while it runs, and takes no time.
-    private static TimeSpan Planned(WarmupStep step)
-    {
-        int keys = step.Ladder.Rungs.Count;
-        return step.Exercise.IsSung && keys == 0
-            ? TimeSpan.Zero
-            : StepTiming.Step(step.Tempo, step.TalkSeconds, StepTiming.WorkBeats(step.Exercise, keys, step.Rounds, step.Plan.BreathBeats))
-                + step.Beyond(step.Tempo, 0, keys);
-    }
 }

@@ -14,6 +14,7 @@ internal static class EventCodecs
         ("step-started", typeof(StepStarted), EventJson.Default.StepStarted),
         ("step-added", typeof(StepAdded), EventJson.Default.StepAdded),
         ("order-changed", typeof(OrderChanged), EventJson.Default.OrderChanged),
+        ("cut-taken", typeof(CutTaken), EventJson.Default.CutTaken),
         ("steps-over", typeof(StepsOver), EventJson.Default.StepsOver),
         ("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged),
         ("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen),

@@ -9,6 +9,7 @@ namespace WarmupConsole.Storage.SessionLogs;
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(BreathChanged))]
+[JsonSerializable(typeof(CutTaken))]
 [JsonSerializable(typeof(HoldChanged))]
 [JsonSerializable(typeof(LadderChanged))]
 [JsonSerializable(typeof(MarkMade))]

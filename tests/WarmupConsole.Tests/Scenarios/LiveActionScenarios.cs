@@ -98,6 +98,21 @@ public sealed class LiveActionScenarios
     }
 
     [Fact]
+    public void When_it_is_late_the_least_harmful_cut_is_offered_in_one_line_and_one_key_takes_it()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Do(LiveAction.GoOn).Pass(TimeSpan.FromSeconds(80));
+        Assert.Contains("Ctrl+T: no way back in ", room.Screen, StringComparison.Ordinal);
+        TimeSpan before = LiveCuts.Delay(room.Session, room.Clock.Now);
+        room.Do(LiveAction.TakeCut);
+        Assert.Contains("cut: no way back in ", room.Screen, StringComparison.Ordinal);
+        CutTaken cut = Assert.Single(room.Logged.Select(record => record.Event).OfType<CutTaken>());
+        Assert.InRange(before - LiveCuts.Delay(room.Session, room.Clock.Now), TimeSpan.FromSeconds(cut.Seconds - 1), TimeSpan.FromSeconds(cut.Seconds + 1));
+        AssertFolds(room);
+        AssertResumes(room);
+    }
+
+    [Fact]
     public void An_exercise_is_found_by_letters_put_in_and_kept_in_the_log_while_the_piano_plays_on()
     {
         using Rehearsal room = new(width: 80, height: 24);
@@ -137,21 +152,26 @@ public sealed class LiveActionScenarios
         room.Do(LiveAction.GoOn).Do(LiveAction.InsertNext).Type("hum").Do(ScreenCommand.KeepMark).Do(LiveAction.GoOn);
         Assert.Equal(LiveState.Cue, room.Session.State);
         room.LeadToRung(1).Type("a f").Do(ScreenCommand.KeepMark);
-        AssertResumes(room);
+        Assert.True(AssertResumes(room).Clocks.StepSpent > TimeSpan.FromSeconds(1)); // the step's clock goes on, too
         room.RestOfStep();
         Assert.Equal((LiveState.Introduce, null), (room.Session.State, room.Session.Step));
         Assert.Equal("alto", Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkMade>()).Parts[0]);
         AssertFolds(room);
+        room.Do(ScreenCommand.Leave);
+        Assert.Equal("ended", Assert.Single(room.Logged.Select(record => record.Event).OfType<RunEnded>()).Why); // left where nothing is to come: over, not cut off
     }
 
     /// <summary>As a start of the console would, from nothing but the log.</summary>
-    private static void AssertResumes(Rehearsal room)
+    /// <returns>The session as it would come back.</returns>
+    private static LiveSession AssertResumes(Rehearsal room)
     {
         SessionLog log = SessionLogFile.Read(room.LogPath!).Value!;
         CutOffRun cutOff = CutOffRun.Rebuild(room.LogPath!, log, log.Start!)!;
         LiveSession resumed = LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, room.Clock.Now, cutOff.Spent).Session;
         Assert.Equal(room.Session.Order, resumed.Order);
         Assert.Equal((room.Session.StepIndex, room.Session.Step!.Exercise.Id), (resumed.StepIndex, resumed.Step!.Exercise.Id));
+        Assert.InRange(resumed.Clocks.StepSpent, TimeSpan.Zero, room.Session.Clocks.StepAt(room.Clock.Now));
+        return resumed;
     }
 
     private static void AssertFolds(Rehearsal room) =>

@@ -1,5 +1,7 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -7,6 +9,8 @@ namespace WarmupConsole.Sessions.Planning.Next;
 internal static class NextPlanTexts
 {
     private const int MostPurposes = 2;
+    private const string Heard = "heard on ";
+    private const string Asked = "asked for, ";
 
     internal static string UnknownExercise(string id) =>
         $"The last plan uses the exercise '{id}', which is neither in the catalogue nor among the choir's own: add it to exercises/ or take it out of the plan.";
@@ -18,11 +22,14 @@ internal static class NextPlanTexts
         string heard = string.Join(", ", needs.Where(need => !need.IsAsked).Select(need => $"{need.Words} ({Count(need.Rungs, "key")})"));
         string[] reasons =
         [
-            heard.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"heard on {needs.First(need => !need.IsAsked).Date:d MMMM yyyy}, reached here from below and from above: {heard}"),
-            asked.Length == 0 ? "" : $"asked for, reached here from below and from above: {asked}",
+            heard.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{Heard}{needs.First(need => !need.IsAsked).Date:d MMMM yyyy}, reached here from below and from above: {heard}"),
+            asked.Length == 0 ? "" : $"{Asked}reached here from below and from above: {asked}",
         ];
         return [.. reasons.Where(reason => reason.Length > 0)];
     }
+
+    /// <summary>True for the reason of a step that answers what was heard or asked for.</summary>
+    internal static bool IsAnswer(string because) => because.StartsWith(Heard, StringComparison.Ordinal) || because.StartsWith(Asked, StringComparison.Ordinal);
 
     internal static string NoStepFor(Need need) =>
         $"{Evidence(need)}: no step could be found whose keys come to it from below and from above; plan one by hand.";
@@ -68,10 +75,10 @@ internal static class NextPlanTexts
     internal static string Extended(int minutes) => $"lengthened to fill the {minutes} minutes";
 
     internal static string OffMinutes(TimeSpan planned, int minutes) =>
-        $"The steps take {PlanTexts.Clock(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
+        $"The steps take {ClockText.Of(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
 
-    internal static string NotServed(ChoirNeed need) =>
-        $"{need.Words}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
+    internal static string NotServed(ChoirNeed need, NoteNaming notes) =>
+        $"{need.WordsIn(notes)}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
 
     private static string Evidence(Need need) => need.IsAsked
         ? need.Words

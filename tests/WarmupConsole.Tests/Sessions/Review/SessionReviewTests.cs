@@ -85,6 +85,8 @@ public sealed class SessionReviewTests
     [InlineData("degree 3", null, "E4")]
     [InlineData("degree 3, coming down", null, "E4")]
     [InlineData("on D", null, "D4")]
+    [InlineData("on F♭", null, "E4")]
+    [InlineData("on B♯", null, "C4")]
     [InlineData("again", null, "C4 D4 E4 F4 G4")]
     [InlineData("", 64, "E4")]
     [InlineData("", 52, "E4")]
@@ -176,6 +178,15 @@ public sealed class SessionReviewTests
     }
 
     [Fact]
+    public void What_was_cut_is_told_with_the_time_it_saved()
+    {
+        SessionReview review = Of(TwoKeys().After(0, new CutTaken(0, "five-note-scale", 4, 68)).After(0, new CutTaken(3, "no-such-exercise", 0, 90)));
+        Assert.Equal([new(0, "Five note scale", false, TimeSpan.FromSeconds(68)), new(3, "no-such-exercise", true, TimeSpan.FromSeconds(90))], review.Cuts);
+        string words = ReviewText.Write(review, SampleChoir.Four);
+        Assert.Matches("Cut, as it ran late\n   1  Five note scale +no way back, saved 1:08\n   4  no-such-exercise +left out, saved 1:30\n", words);
+    }
+
+    [Fact]
     public void All_pitches_are_listed_when_asked_for()
     {
         string text = ReviewText.Write(Of(Marked()), SampleChoir.Four, allPitches: true);
@@ -216,6 +227,13 @@ public sealed class SessionReviewTests
     {
         SampleLog log = why.Length == 0 ? TwoKeys() : TwoKeys().After(0, new RunEnded(why));
         Assert.StartsWith(sentence, Summary(log)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_plan_no_end_is_early()
+    {
+        SessionReview review = SessionReview.From(TwoKeys().After(0, new RunEnded("ended")).Records, SampleChoir.Four, SampleExercises.All);
+        Assert.Contains("\nLed for 0:39: ", ReviewText.Write(review, SampleChoir.Four), StringComparison.Ordinal);
     }
 
     [Theory]
