@@ -1,5 +1,4 @@
 using WarmupConsole.Music.Exercises;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Repertoire.Places;
 using WarmupConsole.Music.Voices;
 
