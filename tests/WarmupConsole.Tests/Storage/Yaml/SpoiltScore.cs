@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Text;
 using WarmupConsole.Music.Exercises;
-using WarmupConsole.Music.Repertoire;
 using WarmupConsole.Music.Repertoire.Drills;
 using WarmupConsole.Music.Repertoire.Mapping;
 using WarmupConsole.Music.Repertoire.Places;
