@@ -51,12 +51,11 @@ public sealed class ScoreDrillCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("sings nothing in these bars", "--bars", "98")]
     [InlineData("names no bars", "--bars", "14-900")]
     [InlineData("at most 200 notes and rests", "--bars", "1-101")]
     public void What_cannot_be_a_drill_is_told(string words, params string[] options)
     {
-        Assert.Equal(ExitCodes.BadInput, tool.Call(["score", "drill", Elgar, "--part", options[1] == "98" ? "bass" : "alto", .. options]));
+        Assert.Equal(ExitCodes.BadInput, Drill(options));
         Assert.Contains(words, tool.Errors, StringComparison.Ordinal);
     }
 

@@ -55,7 +55,7 @@ public sealed class ScoreNeedCommandTests : IDisposable
     [InlineData("one of them", "--part", "alto")]
     [InlineData("one of them", "--part", "alto", "--bars", "3", "--passage", "1")]
     [InlineData("the score has no part 'harp'", "--part", "harp", "--bars", "3")]
-    [InlineData("'900' names no bars of this score, which go from 0 to 101", "--part", "alto", "--bars", "900")]
+    [InlineData("'900' names no bars of this score, which go from 0 to 103", "--part", "alto", "--bars", "900")]
     [InlineData("'9-3' names no bars", "--part", "alto", "--bars", "9-3")]
     [InlineData("there is no passage 0 of this part", "--part", "alto", "--passage", "0")]
     [InlineData("--until: 'until' must be a date", "--part", "alto", "--passage", "1", "--until", "May")]

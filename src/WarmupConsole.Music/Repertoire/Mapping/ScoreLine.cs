@@ -3,7 +3,7 @@ namespace WarmupConsole.Music.Repertoire.Mapping;
 /// <summary>A part of a score as one line is sung from it: the whole part, or one voice of a staff that several share.</summary>
 /// <param name="Part">The part of the score.</param>
 /// <param name="Key">What a mapping file calls the part: its id, or its place ("#3") where the id is missing or used twice.</param>
-/// <param name="Voice">The voice, "1", or "2/1" for the first of the second of several staves; empty for the whole part.</param>
+/// <param name="Voice">The voice, "1", or "2/1" for that of the second staff where several staves have one of that number; empty for the whole part.</param>
 /// <param name="Notes">Its notes, in the order of the file.</param>
 public sealed record ScoreLine(ScorePart Part, string Key, string Voice, IReadOnlyList<PartNote> Notes)
 {
@@ -31,8 +31,8 @@ public sealed record ScoreLine(ScorePart Part, string Key, string Voice, IReadOn
             return [];
         }
 
-        bool hasStaves = Part.Voices.Any(voice => voice.Staff != Part.Voices[0].Staff);
+        Dictionary<string, int> times = Part.Voices.CountBy(voice => voice.Voice).ToDictionary();
         ILookup<(int, string), PartNote> notes = Notes.ToLookup(note => (note.Staff, note.Voice));
-        return [.. Part.Voices.Select(voice => this with { Voice = hasStaves ? $"{voice.Staff}/{voice.Voice}" : voice.Voice, Notes = [.. notes[voice]] })];
+        return [.. Part.Voices.Select(voice => this with { Voice = times[voice.Voice] > 1 ? $"{voice.Staff}/{voice.Voice}" : voice.Voice, Notes = [.. notes[voice]] })];
     }
 }

@@ -8,6 +8,9 @@ public sealed class ScoreClock
     /// <summary>Where a score names no tempo: a walking pace (andante begins at 76 by most tables).</summary>
     public const int UsualBeatsPerMinute = 80;
 
+    /// <summary>More changes of tempo in one bar no choir could follow.</summary>
+    private const int MostChanges = 64;
+
     private readonly ILookup<int, TempoChange> changes;
     private readonly ILookup<int, int> places;
     private readonly Tempo[] atBar;
@@ -77,7 +80,7 @@ public sealed class ScoreClock
     private double Within(int bar, Beats offset)
     {
         (Tempo now, Beats from, double passed) = (atBar[bar], Beats.Zero, 0);
-        foreach (TempoChange change in changes[bar].TakeWhile(change => change.Offset < offset))
+        foreach (TempoChange change in changes[bar].Take(MostChanges).TakeWhile(change => change.Offset < offset))
         {
             passed += Seconds(now, change.Offset - from);
             (now, from) = (change.Tempo, change.Offset);
