@@ -66,6 +66,7 @@ internal static class ExerciseReader
             Pattern = pattern,
             Voices = VoicesReader.Read(fields, mode, pattern),
             Harmony = harmony,
+            Piano = PianoField.Read(fields),
             Dynamics = Dynamics(fields),
             Articulation = fields.Choice<Articulation>("articulation") ?? Articulation.Legato,
             Keys = KeysReader.Read(fields, null),

@@ -50,6 +50,11 @@ internal static class ExerciseWriter
         Optional(text, "syllables", SyllableText.Write(pattern));
         Voices(text, exercise.Voices);
         Optional(text, "harmony", HarmonyText.Write(exercise.Harmony));
+        if (PianoField.Write(exercise.Piano) is { } piano)
+        {
+            Line(text, PianoField.Name, piano);
+        }
+
         Line(text, "dynamics", YamlLine.List(exercise.Dynamics));
         Line(text, "articulation", ExerciseWords.Articulations.Name(exercise.Articulation));
         text.Append(exercise.Keys is null ? "" : "    keys:\n").AppendJoin("", (exercise.Keys is null ? [] : KeysWriter.Lines(exercise.Keys)).Select(line => $"      {line}\n"));

@@ -20,6 +20,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             Rounds = step.Whole("rounds"),
             BreathBeats = step.Whole("breath") ?? 2,
             Keys = KeysReader.Read(step, context?.Choir) ?? new(),
+            Piano = PianoField.Read(step),
             Because = step.Texts("because"),
         };
         CheckExercise(step, read);
