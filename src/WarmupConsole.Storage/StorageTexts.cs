@@ -25,6 +25,8 @@ public static class StorageTexts
 
     public static string Unreadable(string reason) => $"it cannot be read: {reason}";
 
+    public const string ChangedMeanwhile = "it was changed by another program since it was read, and is left alone";
+
     public static string Unwritable(string reason) => $"it cannot be written: {reason}";
 
     public static string Forbidden(char c) => Printable.IsOrderOverride(c)
@@ -37,6 +39,10 @@ public static class StorageTexts
         $"the file has format {format}, and this program knows formats up to {FormatCheck.Newest}; update the program";
 
     public static string Twice(string name) => $"'{name}' stands here a second time; keep one of them";
+
+    public static string NotAPedal(string name, string allowed) => $"{name} is none of: {allowed}. Write one of them, or leave the line out and teach it with Ctrl+L while a warm-up runs.";
+
+    public static string PedalTwice(string name, string other) => $"{name} is the same control as {other}: one control does one thing. Leave one of the two out.";
 
     public static string Missing(string what, string name) => $"{what} needs '{name}'; add it";
 

@@ -38,7 +38,9 @@ internal static class CommandLine
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
         root.Add(ScoreCommand.Create(composition));
+        root.Add(ShellCommand.Create(root));
         root.Add(PlayerCommand.Create());
+        root.Add(EarCommand.Create());
         return root;
     }
 }

@@ -4,6 +4,7 @@ using WarmupConsole.Midi.Timing;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Exercises;
@@ -39,6 +40,9 @@ internal sealed class SessionHost : ILiveConsole
 
     public event Action? Changed;
 
+    /// <summary>Raised on the screen's thread once the first picture stands.</summary>
+    internal event Action? FirstPicture;
+
     /// <summary>Raised when an input was posted: time to call <see cref="Step"/>.</summary>
     internal event Action? Posted;
 
@@ -50,6 +54,25 @@ internal sealed class SessionHost : ILiveConsole
 
     public IReadOnlyList<Exercise> Exercises { get; internal set; } = [];
 
+    public PlayedKey? NewestKey { get; private set; }
+
+    /// <summary>Pedals and played keys, where there is an input.</summary>
+    internal Hands? Hands { get; set; }
+
+    public void Learn(PedalUse? use) => Hands?.Learn(use);
+
+    /// <summary>A key of the piano was struck; from any thread.</summary>
+    internal void Play(int midi)
+    {
+        NewestKey = new(midi, _clock.Now);
+        if (_session.Follows)
+        {
+            Post(new LiveInput.NoteHeard(midi));
+        }
+
+        Changed?.Invoke();
+    }
+
     public void Insert(Exercise exercise, bool now) =>
         Post(new LiveInput.Insert(WarmupBuilder.Alone(_session.Warmup.Choir, exercise), ExerciseFile.Write([exercise]), now));
 
@@ -58,6 +81,20 @@ internal sealed class SessionHost : ILiveConsole
         _inputs.Enqueue((input, _clock.Now));
         Posted?.Invoke();
     }
+
+    /// <summary>True when the screen was left to edit the plan.</summary>
+    internal bool IsPlanAsked { get; private set; }
+
+    public bool GivesTour { get; internal set; }
+
+    /// <summary>True once the tour was seen or passed over.</summary>
+    internal bool IsTourOver { get; private set; }
+
+    public void TourIsOver() => IsTourOver = true;
+
+    public void AskForPlan() => IsPlanAsked = true;
+
+    public void FirstPictureStands() => FirstPicture?.Invoke();
 
     public string? WhyNot(LiveAction action) => LiveMachine.WhyNot(_session, action, _clock.Now);
 

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
 
@@ -26,8 +27,17 @@ public abstract record LiveInput
     /// <summary>Put in this step, now or next, and keep its exercise in the log as this text.</summary>
     public sealed record Insert(WarmupStep Step, string ExerciseYaml, bool Now) : LiveInput;
 
+    /// <summary>What differs this evening, as it was understood and as it was typed.</summary>
+    public sealed record TellTonight(Tonight Tonight, string Raw) : LiveInput;
+
+    /// <summary>A mark from the rehearsal behind the warm-up, as it was typed: piece, bars, what was heard.</summary>
+    public sealed record RehearsalKept(string Raw) : LiveInput;
+
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;
+
+    /// <summary>A key of the piano was struck; it matters while the session follows.</summary>
+    public sealed record NoteHeard(int Midi) : LiveInput;
 
     /// <summary>A mark was typed and kept; with the number of a pin, it puts that pin in words.</summary>
     public sealed record MarkKept(string Raw, MarkAnchor Anchor, int? Pin = null) : LiveInput;

@@ -96,6 +96,9 @@ public static class LiveMachine
             case LiveInput.Trouble or LiveInput.News or LiveInput.Warning:
                 Hear(input, states);
                 break;
+            case LiveInput.NoteHeard note:
+                states.Hear(note.Midi);
+                break;
             default:
                 TakeMark(input, turn);
                 break;
@@ -135,6 +138,12 @@ public static class LiveMachine
                 break;
             case LiveInput.MoveMarkBack:
                 marks.MoveBack();
+                break;
+            case LiveInput.TellTonight told:
+                new LiveEvening(turn).Tell(told);
+                break;
+            case LiveInput.RehearsalKept rehearsed:
+                new LiveEvening(turn).Keep(rehearsed);
                 break;
             case LiveInput.MarksFlushed flushed:
                 marks.Flushed(flushed.Facts);

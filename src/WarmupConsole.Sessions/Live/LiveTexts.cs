@@ -32,11 +32,19 @@ internal static class LiveTexts
     public const string AloneToTheEnd = "alone to the end of this key; then its first note, and it waits";
     public const string PartsChanged = "other parts";
     public const string PutIn = "put in";
+    public const string TonightIsToldBefore = "Tonight is told before the start; from here on choose who sings.";
+    public const string TonightAsUsual = "tonight as usual";
+    public const string RehearsalComesAfter = "Marks of the rehearsal come after the warm-up; end closes it.";
     public const string NotLate = "It is not late: nothing has to be cut.";
     public const string NothingToCut = "It is late, and no cut fits: what is left is short, or breathes, opens the voices, answers what was heard, or settles.";
     public const string Late = "late";
+    public const string Follows = "The console follows and is silent: play the chord or the line of a key; go on takes the next one by hand.";
+    public const string Leads = "The console leads again.";
+    public const string FollowWaits = "While it follows, what is played decides when the next key comes; follow again lets the console lead.";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
+
+    public static string TonightIs(string words) => $"tonight: {words}";
 
     public static string TempoTapped(string tempo) => $"tapped: {tempo}";
 
@@ -89,6 +97,7 @@ internal static class LiveTexts
         (LiveState.Ready, _) => NotStarted,
         (LiveState.Finished, _) => Over,
         (LiveState.Phase, _) => NoKeys,
+        (LiveState.Follow, _) => FollowWaits,
         (_, LiveAction.OneMoreKey or LiveAction.TurnRound) => KeysNotBegun,
         _ => NothingSungYet,
     };

@@ -16,7 +16,9 @@ public static class SessionFactsOfSession
             Marks = [.. session.Marks.Select(mark => new MarkFact(mark.Id, mark.Anchor.Step, mark.Anchor.Rung, mark.Content.Raw, mark.Anchor.At.Nanoseconds))],
             NextMarkId = session.NextMarkId,
             Order = session.ChangedOrder,
+            Tonight = session.Warmup.Tonight,
             Shortened = session.Shortened,
+            Follows = session.Follows,
         };
         return !session.HasBegun || session.Step is null ? marks : marks with
         {
@@ -34,7 +36,7 @@ public static class SessionFactsOfSession
 
     private static RungProgress ProgressOf(LiveState state) => state switch
     {
-        LiveState.Cue or LiveState.CountIn or LiveState.Rung => RungProgress.Begun,
+        LiveState.Cue or LiveState.CountIn or LiveState.Rung or LiveState.Follow => RungProgress.Begun,
         LiveState.Breath or LiveState.Wait => RungProgress.Over,
         _ => RungProgress.NotBegun,
     };

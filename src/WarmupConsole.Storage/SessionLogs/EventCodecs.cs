@@ -20,6 +20,7 @@ internal static class EventCodecs
         ("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen),
         ("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged),
         ("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged),
+        ("follow-changed", typeof(FollowChanged), EventJson.Default.FollowChanged),
         ("lead-in-started", typeof(LeadInStarted), EventJson.Default.LeadInStarted),
         ("rung-started", typeof(RungStarted), EventJson.Default.RungStarted),
         ("rung-ended", typeof(RungEnded), EventJson.Default.RungEnded),
@@ -30,6 +31,8 @@ internal static class EventCodecs
         ("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved),
         ("mark-worded", typeof(MarkWorded), EventJson.Default.MarkWorded),
         ("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone),
+        ("tonight-told", typeof(TonightTold), EventJson.Default.TonightTold),
+        ("rehearsal-marked", typeof(RehearsalMarked), EventJson.Default.RehearsalMarked),
         ("run-ended", typeof(RunEnded), EventJson.Default.RunEnded),
     ];
 

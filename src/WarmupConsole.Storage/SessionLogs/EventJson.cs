@@ -10,6 +10,7 @@ namespace WarmupConsole.Storage.SessionLogs;
     RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(CutTaken))]
+[JsonSerializable(typeof(FollowChanged))]
 [JsonSerializable(typeof(HoldChanged))]
 [JsonSerializable(typeof(LadderChanged))]
 [JsonSerializable(typeof(MarkMade))]
@@ -19,6 +20,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(OctaveChanged))]
 [JsonSerializable(typeof(OrderChanged))]
 [JsonSerializable(typeof(PartsChosen))]
+[JsonSerializable(typeof(RehearsalMarked))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
 [JsonSerializable(typeof(LeadInStarted))]
@@ -30,4 +32,5 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(StepStarted))]
 [JsonSerializable(typeof(StepsOver))]
 [JsonSerializable(typeof(TimelineChanged))]
+[JsonSerializable(typeof(TonightTold))]
 internal sealed partial class EventJson : JsonSerializerContext;

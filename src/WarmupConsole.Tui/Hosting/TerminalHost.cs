@@ -1,4 +1,6 @@
 using Terminal.Gui.Drivers;
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Planning;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
@@ -25,7 +27,20 @@ public static class TerminalHost
         }
 
         using LoopRate rate = new(console);
-        using GuardedRun run = new(console, save);
+        using GuardedRun run = new(() => new ConsoleWindow(console), () => console.Post(new LiveInput.Act(LiveAction.Silence)), save);
+        return run.Run();
+    }
+
+    /// <summary>The same for the planning of a plan.</summary>
+    public static int Run(IPlanDesk desk, Action save)
+    {
+        if (!HasTerminal)
+        {
+            Console.Error.WriteLine(ScreenTexts.NoTerminal);
+            return NoTerminal;
+        }
+
+        using GuardedRun run = new(() => new PlanWindow(desk), desk.Silence, save);
         return run.Run();
     }
 }

@@ -22,10 +22,28 @@ public static class ScreenTexts
     public const string SpaceStarts = "Space starts";
     public const string OpenSession = "no plan: an open session";
     public const string OpenSessionHint = "Ctrl+N puts in an exercise. Type to note what you hear; every mark is kept.";
+    public const string TonightLabel = "Tonight";
+    public const string TonightUsualHint = "as usual; Ctrl+G: heads, colds, energy";
+    public const string CheckLabel = "Check";
+    public const string HeardLabel = "Heard";
+    public const string NeedsLabel = "Needs";
+    public const string FolderLabel = "Files";
+    public const string NothingHeard = "nothing stands out in the logs";
+    public const string NoNeeds = "none written down";
+    public const string AndMore = "{0}; and {1} more";
+    public const string TonightBefore = "Tonight is told before the start; from here on choose who sings.";
+    public const string PlanBefore = "The plan is edited before anything is led or noted; later, put exercises in.";
+    public const string RehearsalAfter = "Marks of the rehearsal come after the warm-up; end closes it.";
+    public const string PlannedAndTook = "planned   took";
+    public const string NeverBegan = "–";
+    public const string AheadTitle = "For the rehearsal";
+    public const string RehearsalTitle = "In the rehearsal";
+    public const string RehearsalHint = "Ctrl+R in the rehearsal: piece, bars, what you hear; it becomes a need.";
     public const string PlannedMinutes = "minutes planned";
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
     public const string TempoToCome = "→{0:0.#}";
+    public const string Following = "following";
     public const string Waiting = "waiting at each key";
 
     public const string Sings = "▶";
@@ -121,6 +139,7 @@ public static class ScreenTexts
         [LiveState.Rung] = "sing",
         [LiveState.Breath] = "breathe",
         [LiveState.Wait] = "waiting",
+        [LiveState.Follow] = "follows",
         [LiveState.Phase] = "together",
         [LiveState.Finished] = "done",
     }.ToFrozenDictionary();
@@ -139,7 +158,10 @@ public static class ScreenTexts
         [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
         [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
         [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
+        [PromptKind.Tonight] = ("tonight", "Part first: t 2, b 3 colds, a tired; alone for everyone: tired. Only Enter: as usual."),
+        [PromptKind.Rehearsal] = ("piece, bars, heard", "Such as: Harbour hymn 12-15 a flat at B4"),
         [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
+        [PromptKind.Pedal] = ("pedal for", "1 go on  2 again  3 turn round  4 silence  5 pin  0 forgets all"),
         [PromptKind.InsertNow] = ("put in now", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
     }.ToFrozenDictionary();
 
@@ -191,6 +213,7 @@ public static class ScreenTexts
         [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
         [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
         [LiveAction.TakeCut] = ("take cut", "Takes the cut that is offered when the warm-up runs late; every other step stays as it is."),
+        [LiveAction.Follow] = ("follow", "The console is silent and follows what is played at the piano, key by key; again, and it leads."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 
@@ -203,6 +226,10 @@ public static class ScreenTexts
         [ScreenCommand.SayPin] = ("say pin", "Opens a mark on the oldest pin without words."),
         [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark or pin."),
         [ScreenCommand.MoveMarkBack] = ("mark back", "The newest mark was meant for the key before."),
+        [ScreenCommand.Tonight] = ("tonight", "Before the start: heads, colds and energy that differ this evening; ladders and findings follow."),
+        [ScreenCommand.EditPlan] = ("plan", "Before the start: opens the plan to be edited, and comes back with it."),
+        [ScreenCommand.RehearsalMark] = ("rehearsal mark", "After the warm-up: piece, bars and what was heard; it becomes a need for the next plans."),
+        [ScreenCommand.LearnPedal] = ("learn pedal", "Asks what a pedal or a key of the piano is to do, then learns the one that is pressed and let go."),
         [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
         [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),
     }.ToFrozenDictionary();

@@ -8,4 +8,13 @@ public enum PromptKind
     Octave,
     InsertNext,
     InsertNow,
+
+    /// <summary>What differs this evening.</summary>
+    Tonight,
+
+    /// <summary>A mark of the rehearsal: piece, bars, what was heard.</summary>
+    Rehearsal,
+
+    /// <summary>What the next control that is pressed is to do.</summary>
+    Pedal,
 }

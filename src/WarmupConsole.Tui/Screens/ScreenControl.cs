@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Tui.Keys;
@@ -21,6 +22,7 @@ public sealed class ScreenControl(ILiveConsole console)
     private Moment _closerRests;
     private bool _helpOpen;
     private bool _leaveAsked;
+    private int? _tour = console.GivesTour ? 0 : null;
 
     /// <summary>What is being asked for, in front of the mark line; null when nothing is.</summary>
     public PromptLine? Prompt { get; private set; }
@@ -40,12 +42,18 @@ public sealed class ScreenControl(ILiveConsole console)
         Prompt = Prompt,
         Found = [.. Found.Select(exercise => exercise.Title)],
         HelpOpen = _helpOpen,
+        Tour = _tour,
     };
 
     public void Press(Key key)
     {
         string stroke = KeyStroke.Name(key);
         if (key.IsModifierOnly || IsBounce(stroke))
+        {
+            return;
+        }
+
+        if (TakeTour(stroke))
         {
             return;
         }
@@ -70,6 +78,24 @@ public sealed class ScreenControl(ILiveConsole console)
 
     /// <summary>Pasted text goes to the mark line as if it had been typed.</summary>
     public void Paste(string text) => Type(text);
+
+    /// <summary>The key that goes on turns to the next card; any other one ends the tour and does what it does.</summary>
+    private bool TakeTour(string stroke)
+    {
+        if (_tour is not { } card)
+        {
+            return false;
+        }
+
+        bool goesOn = KeyTable.Find(stroke, lineOpen: false)?.Action == LiveAction.GoOn;
+        _tour = goesOn && card + 1 < TourTexts.Cards.Count ? card + 1 : null;
+        if (_tour is null)
+        {
+            console.TourIsOver();
+        }
+
+        return goesOn;
+    }
 
     private bool IsOpen => Line.IsOpen || Prompt is not null;
 
@@ -136,7 +162,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         if (PromptLine.For(action) is { } kind)
         {
-            Prompt = new(kind, "");
+            Prompt = new(kind, "") { Opened = console.Now };
         }
         else
         {
@@ -169,11 +195,35 @@ public sealed class ScreenControl(ILiveConsole console)
             case ScreenCommand.MoveMarkBack:
                 console.Post(new LiveInput.MoveMarkBack());
                 break;
+            case ScreenCommand.LearnPedal:
+                Prompt = new(PromptKind.Pedal, "");
+                break;
             case ScreenCommand.Help:
                 _helpOpen = !_helpOpen;
                 break;
             case ScreenCommand.Leave:
                 Leave(confirmed);
+                break;
+            default:
+                DoAround(command);
+                break;
+        }
+    }
+
+    /// <summary>What belongs before the start, and behind the end.</summary>
+    private void DoAround(ScreenCommand command)
+    {
+        switch (command)
+        {
+            case ScreenCommand.Tonight:
+                Prompt = PromptLine.ForTonight(console.Session);
+                break;
+            case ScreenCommand.EditPlan:
+                console.AskForPlan();
+                Leaves = true;
+                break;
+            case ScreenCommand.RehearsalMark:
+                Prompt = PromptLine.ForRehearsal(console.Session);
                 break;
         }
     }
@@ -214,10 +264,25 @@ public sealed class ScreenControl(ILiveConsole console)
     private IReadOnlyList<Exercise> Found =>
         Prompt is { IsSearch: true } search ? ExerciseFinder.Find(search.Text, console.Exercises, PromptLine.MostFound) : [];
 
-    /// <summary>A digit takes the exercise that stands behind it.</summary>
+    /// <summary>A key that was played answers a prompt for a key. To be called before the screen is shown.</summary>
+    public void Listen()
+    {
+        if (Prompt is { Kind: PromptKind.Key } prompt && console.NewestKey is { } key && key.At > prompt.Opened)
+        {
+            Prompt = null;
+            console.Post(new LiveInput.JumpTo(PromptLine.Played(key.Midi, console.Session)));
+        }
+    }
+
+    /// <summary>A digit takes what stands behind it.</summary>
     private void TypeInPrompt(PromptLine prompt, string text)
     {
-        if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
+        if (prompt.Kind == PromptKind.Pedal && text is [>= '0' and <= '9' and char use] && use - '0' <= PedalUseData.All.Count)
+        {
+            Prompt = null;
+            console.Learn(use == '0' ? null : PedalUseData.All[use - '1']);
+        }
+        else if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
         {
             Insert(prompt, Found[digit - '1']);
         }
@@ -251,6 +316,7 @@ public sealed class ScreenControl(ILiveConsole console)
         }
         else
         {
+            Prompt = prompt.Kind == PromptKind.Tonight ? prompt : null; // much was typed: it stays, to be mended
             Say(ScreenTexts.Of(ScreenTexts.PromptUnknown, prompt.Text, ScreenTexts.Prompts[prompt.Kind].Example));
         }
     }
@@ -277,7 +343,7 @@ public sealed class ScreenControl(ILiveConsole console)
         {
             Say(ScreenTexts.LeaveAgain);
         }
-        else if (Line.IsOpen)
+        else if (Line.IsOpen || Prompt?.Kind == PromptKind.Rehearsal)
         {
             Keep(); // nothing typed is ever lost
         }
@@ -294,6 +360,9 @@ public sealed class ScreenControl(ILiveConsole console)
         (_, ScreenCommand.UndoMark, 0) => ScreenTexts.NothingToUndo,
         (_, ScreenCommand.SayPin, _) when !console.Session.Pins.Any() => ScreenTexts.NoPin,
         (_, ScreenCommand.MoveMarkBack, 0) => ScreenTexts.NothingToMove,
+        (_, ScreenCommand.Tonight, _) when console.Session.State != LiveState.Ready => ScreenTexts.TonightBefore,
+        (_, ScreenCommand.EditPlan, _) when console.Session is not { State: LiveState.Ready, Marks.Count: 0, Warmup: { IsOpen: false, Tonight.IsAsUsual: true }, ChangedOrder.Count: 0 } => ScreenTexts.PlanBefore,
+        (_, ScreenCommand.RehearsalMark, _) when console.Session.State != LiveState.Finished => ScreenTexts.RehearsalAfter,
         _ => null,
     };
 

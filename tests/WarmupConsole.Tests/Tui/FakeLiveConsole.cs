@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Screens;
 
@@ -26,11 +27,31 @@ internal sealed class FakeLiveConsole(LiveSession session) : ILiveConsole
 
     public void Insert(Exercise exercise, bool now) => Inserted.Add((exercise.Id, now));
 
+    public PlayedKey? NewestKey { get; set; }
+
+    public List<PedalUse?> Learnt { get; } = [];
+
+    public void Learn(PedalUse? use) => Learnt.Add(use);
+
     public void Show(LiveSession session)
     {
         Session = session;
         Changed?.Invoke();
     }
+
+    public bool GivesTour { get; init; }
+
+    public int Tours { get; private set; }
+
+    public void TourIsOver() => Tours++;
+
+    public bool IsPlanAsked { get; private set; }
+
+    public void AskForPlan() => IsPlanAsked = true;
+
+    public void FirstPictureStands() => Pictures++;
+
+    public int Pictures { get; private set; }
 
     public void Post(LiveInput input) => Posted.Add(input);
 
