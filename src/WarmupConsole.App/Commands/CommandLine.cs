@@ -39,6 +39,7 @@ internal static class CommandLine
         root.Add(RangesCommand.Create(composition));
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
+        root.Add(ScoreCommand.Create(composition));
         root.Add(ShellCommand.Create(root));
         root.Add(PlayerCommand.Create());
         root.Add(EarCommand.Create());

@@ -12,7 +12,7 @@ namespace WarmupConsole.App.Reports;
 /// </summary>
 internal static class SeasonPage
 {
-    private const string Style = """
+    internal const string Style = """
         body{font:16px/1.5 system-ui,sans-serif;max-width:52rem;margin:2rem auto;padding:0 1rem;color:#111;background:#fff}
         h1{font-size:1.6rem}h2{font-size:1.25rem;margin-top:2.2rem;border-bottom:1px solid #999}
         figure{margin:1rem 0;break-inside:avoid}figcaption{font-size:.9rem}svg{max-width:100%;height:auto}
