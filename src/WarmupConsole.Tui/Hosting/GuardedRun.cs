@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
-using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Screens;
 
@@ -21,19 +20,22 @@ internal sealed class GuardedRun : IDisposable
     private static readonly TimeSpan RestoreTime = TimeSpan.FromSeconds(1.5);
     private static readonly TimeSpan SignalTime = TimeSpan.FromSeconds(3);
 
-    private readonly ILiveConsole _console;
+    private readonly Func<RowsWindow> _build;
     private readonly Action _save;
     private readonly IApplication _app;
     private readonly List<PosixSignalRegistration> _signals = [];
     private readonly ManualResetEventSlim _ended = new();
-    private ConsoleWindow? _window;
+    private RowsWindow? _window;
     private int _restored;
     private int _code;
 
-    internal GuardedRun(ILiveConsole console, Action save)
+    /// <param name="build">Makes the window once there is a terminal.</param>
+    /// <param name="silence">Done on the input's thread as soon as the silence key arrives; the same key comes to the window a moment later.</param>
+    /// <param name="save">Silences and saves; may be called twice and from any thread.</param>
+    internal GuardedRun(Func<RowsWindow> build, Action silence, Action save)
     {
-        (_console, _save) = (console, save);
-        _app = TappedApplication.TryCreate(new MonotonicTime(), SilenceNow) ?? Application.Create(new MonotonicTime());
+        (_build, _save) = (build, save);
+        _app = TappedApplication.TryCreate(new MonotonicTime(), silence) ?? Application.Create(new MonotonicTime());
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         AppDomain.CurrentDomain.ProcessExit += OnExit;
         foreach (PosixSignal signal in (PosixSignal[])[PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGINT, PosixSignal.SIGQUIT])
@@ -55,7 +57,7 @@ internal sealed class GuardedRun : IDisposable
         {
             _app.Init();
             _app.Driver!.WriteRaw(MouseOff);
-            _window = new(_console);
+            _window = _build();
             _app.Run(_window);
         }
 #pragma warning disable CA1031 // Whatever went wrong, the terminal comes back first and the sentence after it.
@@ -83,9 +85,6 @@ internal sealed class GuardedRun : IDisposable
         _signals.ForEach(signal => signal.Dispose());
         _window?.Dispose();
     }
-
-    /// <summary>On the input's thread. The same key comes to the window a moment later and then finds silence, which does no harm.</summary>
-    private void SilenceNow() => _console.Post(new LiveInput.Act(LiveAction.Silence));
 
     /// <summary>Disposing never returns once the terminal is gone, so the wait is bounded.</summary>
     private void Restore()

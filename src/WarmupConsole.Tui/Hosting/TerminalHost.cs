@@ -1,5 +1,7 @@
 using Terminal.Gui.Drivers;
+using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Presentation;
+using WarmupConsole.Tui.Presentation.Reviewing;
 using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Hosting;
@@ -18,14 +20,23 @@ public static class TerminalHost
     /// <returns>0; 2 without a terminal; 70 after an error of the program; 128 and the signal's number after a signal.</returns>
     public static int Run(ILiveConsole console, Action save)
     {
+        using LoopRate rate = new(console);
+        return Run(() => new ConsoleWindow(console), () => console.Post(new LiveInput.Act(LiveAction.Silence)), save);
+    }
+
+    /// <summary>Shows a review until the director leaves it.</summary>
+    /// <returns>As above.</returns>
+    public static int Show(ReviewModel review) => Run(() => new ReviewWindow(review), () => { }, () => { });
+
+    private static int Run(Func<RowsWindow> build, Action silence, Action save)
+    {
         if (!HasTerminal)
         {
             Console.Error.WriteLine(ScreenTexts.NoTerminal);
             return NoTerminal;
         }
 
-        using LoopRate rate = new(console);
-        using GuardedRun run = new(console, save);
+        using GuardedRun run = new(build, silence, save);
         return run.Run();
     }
 }

@@ -1,24 +1,19 @@
 using System.Drawing;
 using Terminal.Gui.App;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
-using Terminal.Gui.Views;
 using WarmupConsole.Tui.Presentation;
 
 namespace WarmupConsole.Tui.Screens;
 
-/// <summary>The whole window: takes keys, shows what the presenter draws, row by row, and again only where it changed.</summary>
-public sealed class ConsoleWindow : Runnable
+/// <summary>The whole window: takes keys, shows what the presenter draws.</summary>
+public sealed class ConsoleWindow : RowsWindow
 {
     private static readonly TimeSpan Tick = TimeSpan.FromMilliseconds(30);
 
     private readonly ILiveConsole _console;
     private readonly ScreenControl _control;
-    private readonly Theme _theme;
-    private readonly List<RowView> _rows = [];
     private object? _ticks;
     private int _refreshAsked;
-    private bool _mayStop;
     private ScreenStamp? _shown;
 
     public ConsoleWindow(ILiveConsole console)
@@ -27,22 +22,11 @@ public sealed class ConsoleWindow : Runnable
     }
 
     public ConsoleWindow(ILiveConsole console, Theme theme)
+        : base(theme)
     {
-        (_console, _control, _theme) = (console, new(console), theme);
-        SetScheme(new Scheme(theme[Ink.Plain]));
+        (_console, _control) = (console, new(console));
         IsRunningChanged += (_, running) => Started(running.Value);
     }
-
-    /// <summary>Ends the run, whatever is open.</summary>
-    public void Quit()
-    {
-        _mayStop = true;
-        App?.RequestStop(this);
-    }
-
-    /// <summary>Only <see cref="Quit"/> ends the run: no key of the library's own does.</summary>
-    protected override bool OnIsRunningChanging(bool oldIsRunning, bool newIsRunning) =>
-        (!newIsRunning && !_mayStop) || base.OnIsRunningChanging(oldIsRunning, newIsRunning);
 
     /// <summary>Every key ends here, so that no binding from elsewhere (a configuration file in the folder, say) can act.</summary>
     protected override bool OnKeyDown(Key key)
@@ -122,27 +106,5 @@ public sealed class ConsoleWindow : Runnable
         }
 
         return true;
-    }
-
-    private void Show(Canvas canvas)
-    {
-        while (_rows.Count > canvas.Height)
-        {
-            RowView row = _rows[^1];
-            _rows.RemoveAt(_rows.Count - 1);
-            Remove(row);
-            row.Dispose();
-        }
-
-        while (_rows.Count < canvas.Height)
-        {
-            _rows.Add(new(_theme, _rows.Count));
-            Add(_rows[^1]);
-        }
-
-        for (int row = 0; row < _rows.Count; row++)
-        {
-            _rows[row].Show(canvas.Row(row));
-        }
     }
 }

@@ -43,6 +43,25 @@ public sealed class ReviewCommandTests : IDisposable
     }
 
     [Fact]
+    public void Purposes_and_times_stand_in_text_and_json()
+    {
+        Assert.Equal(ExitCodes.Ok, _run.Type("review"));
+        Assert.Contains("\nPurposes\n   Never: ", _run.Output, StringComparison.Ordinal);
+        Assert.Matches(@"\nTime learnt\n   [a-z-]+ +\d+ times, usually \d+:\d\d, of it talk \d+:\d\d\n", _run.Output);
+        Assert.Equal(ExitCodes.Ok, _run.Type("review", "--json"));
+        JsonElement season = JsonDocument.Parse(_run.Output).RootElement.GetProperty("season");
+        Assert.Equal(22, season.GetProperty("purposes").GetArrayLength());
+        Assert.All(season.GetProperty("exercises").EnumerateArray(), exercise => Assert.True(exercise.GetProperty("spentSeconds").GetDouble() > exercise.GetProperty("talkSeconds").GetDouble()));
+    }
+
+    [Fact]
+    public void The_whole_screen_needs_a_terminal()
+    {
+        Assert.Equal(ExitCodes.BadInput, _run.Type("review", "--screen"));
+        Assert.Contains(AppTexts.NoTerminal, _run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void As_csv_every_count_is_a_row_whose_interval_holds_its_share()
     {
         Assert.Equal(ExitCodes.Ok, _run.Type("review", "--csv"));

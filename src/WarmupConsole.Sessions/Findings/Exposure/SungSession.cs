@@ -22,6 +22,9 @@ public sealed record SungSession
     /// <summary>Ids of the exercises led, in order, sung or not.</summary>
     public required IReadOnlyList<string> Exercises { get; init; }
 
+    /// <summary>The steps led, in order, with the time they took.</summary>
+    public IReadOnlyList<LedStep> Led { get; init; } = [];
+
     /// <summary>Rungs whose exercise the log does not hold: of them only the lowest and highest notes are known.</summary>
     public int UnknownRungs { get; init; }
 
