@@ -15,7 +15,7 @@ internal static class RunningBenchmarks
 
     private static readonly ScreenModel Model = new(Rung.Session, new("Playing on a stage piano.", "session log", false), MarkLine.Closed, Rung.Now)
     {
-        Keys = [.. KeyTable.Rows.Select(row => new KeyHint(row, row.Action is { } action ? LiveMachine.WhyNot(Rung.Session, action) : null))],
+        Keys = [.. KeyTable.Rows.Select(row => new KeyHint(row, row.Action is { } action ? LiveMachine.WhyNot(Rung.Session, action, Rung.Now) : null))],
     };
 
     internal static IEnumerable<Benchmark> All =>

@@ -22,7 +22,7 @@ import termios
 import time
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
-PLAN = os.path.join(ROOT, "plans-demo", "plans", "2027-02-09.yaml")
+PLAN = os.environ.get("WARMUP_PLAN") or os.path.join(ROOT, "plans-demo", "plans", "2027-02-09.yaml")
 STEPS_BEFORE_SUNG = 3
 STARTS, KEYS, SILENCES = 10, 200, 40
 QUIET = 0.05  # seconds without output that end a picture

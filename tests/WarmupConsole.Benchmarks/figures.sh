@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # All figures of docs/performance.md as Markdown, in about five minutes on a quiet machine:
 #   tests/WarmupConsole.Benchmarks/figures.sh [--no-publish]
-# And those that take long or load the machine (punctuality with every core busy, kill -9, lost ports): about half an hour with 600 seconds each:
+# And those that take long or load the machine (punctuality with every core busy, kill -9, lost ports, a JACK receiver beside other players): about
+# half an hour with 600 seconds each:
 #   tests/WarmupConsole.Benchmarks/figures.sh --live SECONDS [--no-publish]
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/../.."
@@ -28,7 +29,11 @@ fi
 
 printf '%s, .NET %s\n' "$(uname -srm)" "$(dotnet --version)"
 grep -m1 'model name' /proc/cpuinfo || true
-if [ -n "$seconds" ]; then exec python3 tests/WarmupConsole.Benchmarks/live_figures.py "$builds/native" "$seconds"; fi
+if [ -n "$seconds" ]; then
+    python3 tests/WarmupConsole.Benchmarks/live_figures.py "$builds/native" "$seconds"
+    printf '\n'
+    exec /usr/bin/python3 tests/WarmupConsole.Benchmarks/receiver_figures.py "$builds/native" 60 # Debian's own, which has the JACK client
+fi
 python3 tests/WarmupConsole.Benchmarks/figures.py \
     "native code=$builds/native" "ready to run, self-contained=$builds/ready-to-run" "framework-dependent=$builds/framework"
 printf '\n'

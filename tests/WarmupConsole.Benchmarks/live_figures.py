@@ -27,12 +27,16 @@ WITHOUT_RIGHTS = ("setpriv", "--bounding-set=-sys_nice", "--inh-caps=-sys_nice")
 
 
 def onset_errors(console):
-    """Sending time minus due time of every note-on: the log's timeline in force gives the moment of every part of a beat.
+    return [error for _, error in onsets(console)]
+
+
+def onsets(console):
+    """Sending time of every note-on, and how late that is: the log's timeline in force gives the moment of every part of a beat.
 
     The first chord of a lead-in answers a key press and has no time of its own.
     """
     timelines = [(r["nanoseconds"], r["beatTicks"], 60 * NANO * 1000 / r["milliBpm"]) for r in console.logged() if r["type"] == "timeline-changed"]
-    errors, index = [], 0
+    found, index = [], 0
     for at, message in console.sent():
         while index + 1 < len(timelines) and timelines[index + 1][0] <= at:
             index += 1
@@ -40,8 +44,8 @@ def onset_errors(console):
         if message[0] & 0xF0 == 0x90 and not (ticks < 0 and at - origin < beat / 2):
             part = beat / PARTS_OF_A_BEAT
             begin = origin - ticks / 960 * beat
-            errors.append(at - (begin + round((at - begin) / part) * part))
-    return errors
+            found.append((at, at - (begin + round((at - begin) / part) * part)))
+    return found
 
 
 def lead(console, seconds, redraw):

@@ -59,7 +59,7 @@ internal sealed class SessionHost : ILiveConsole
         Posted?.Invoke();
     }
 
-    public string? WhyNot(LiveAction action) => LiveMachine.WhyNot(_session, action);
+    public string? WhyNot(LiveAction action) => LiveMachine.WhyNot(_session, action, _clock.Now);
 
     /// <summary>Changes what is shown beside the session.</summary>
     internal void Show(Func<ConsoleStatus, ConsoleStatus> change)

@@ -60,6 +60,9 @@ public enum LiveAction
     /// <summary>Put an exercise in here and introduce it.</summary>
     InsertNow,
 
+    /// <summary>The cut that is offered when it runs late.</summary>
+    TakeCut,
+
     /// <summary>End the warm-up here.</summary>
     End,
 }

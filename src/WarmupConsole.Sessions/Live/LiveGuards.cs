@@ -66,10 +66,14 @@ internal static class LiveGuards
 
     public static LiveGuard CanBreatheShorter { get; } = new("a shorter breath", LiveTexts.BreathLimits, session => Breath(session) is > LiveBreath.Shortest);
 
+    /// <summary>Whether it is late or only nothing can go is told by <see cref="LiveCuts.WhyNone"/>.</summary>
+    public static LiveGuard HasCut { get; } = new("late, and something to cut", LiveTexts.NotLate, (session, now) => LiveCuts.Offer(session, now) is not null);
+
     private static readonly LiveGuard[] All =
     [
         Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
         Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn, NotLeading, HasRungs, CanBreatheLonger, CanBreatheShorter,
+        HasCut,
     ];
 
     /// <summary>The sentence that belongs to the words of an unmet guard.</summary>

@@ -51,11 +51,11 @@ public static class LiveMachine
         return states.Turn.Outcome;
     }
 
-    /// <summary>Why an action would do nothing now, in words; null when it would act.</summary>
-    public static string? WhyNot(LiveSession session, LiveAction action)
+    /// <summary>Why an action would do nothing at a moment, in words; null when it would act.</summary>
+    public static string? WhyNot(LiveSession session, LiveAction action, Moment now)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return LiveStates.At(session, session.Clocks.Since).WhyNot(action);
+        return LiveStates.At(session, now).WhyNot(action);
     }
 
     /// <summary>The states and transitions as a Mermaid diagram, for docs/session-states.md.</summary>

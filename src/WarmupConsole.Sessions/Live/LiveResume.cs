@@ -11,12 +11,13 @@ internal static class LiveResume
 {
     public static void Into(LiveTurn turn, SessionFacts facts)
     {
+        turn.Session = turn.Session with { ChangedOrder = facts.Order, Shortened = facts.Shortened };
         if (facts.HasBegun && facts.StepIndex < turn.Session.Warmup.Steps.Count)
         {
             turn.Session = AtFacts(turn.Session, facts);
         }
 
-        turn.Session = WithMarks(turn.Session with { ChangedOrder = facts.Order }, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
+        turn.Session = WithMarks(turn.Session, facts) with { State = facts.HasEnded ? LiveState.Finished : turn.Session.State };
         turn.Record(new RunResumed(turn.Session.StepIndex, turn.Session.RungIndex));
         if (facts is { HasBegun: true, MilliBpm: 0 })
         {

@@ -113,6 +113,9 @@ public sealed record LiveSession
         : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
         : Warmup.Steps[StepIndex];
 
+    /// <summary>The steps whose way back was cut, as it ran late.</summary>
+    public Shortened Shortened { get; init; } = Shortened.None;
+
     /// <summary>The numbers of the steps in the order in which they are led, where exercises were put in or left out; empty as planned.</summary>
     public IReadOnlyList<int> ChangedOrder { get; init; } = [];
 
@@ -127,6 +130,13 @@ public sealed record LiveSession
 
     /// <summary>The step before, or null.</summary>
     public int? PreviousStepIndex => Place > 0 ? Order[Place - 1] : Place < 0 && Order.Count > 0 ? Order[^1] : null;
+
+    /// <summary>The ladder that a step begins with.</summary>
+    public IReadOnlyList<Rung> LadderOf(int step) => [.. Warmup.Steps[step].Ladder.Rungs.Take(Shortened.KeysOf(step, int.MaxValue))];
+
+    /// <summary>What a step takes that has not begun.</summary>
+    public TimeSpan Lasts(int step) =>
+        Shortened.Keys.ContainsKey(step) ? Warmup.Steps[step].Lasts(LadderOf(step).Count) : Warmup.Steps[step].Planned;
 
     /// <summary>The rung now sung, cued or just sung, or null.</summary>
     public Rung? Rung => RungIndex < Rungs.Count ? Rungs[RungIndex] : null;

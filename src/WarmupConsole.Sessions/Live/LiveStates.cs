@@ -23,6 +23,7 @@ internal sealed class LiveStates
     private readonly LiveVoices voices;
     private readonly LiveChords chords;
     private readonly LiveBreath breath;
+    private readonly LiveCuts cuts;
     private readonly RungLeading rungs;
     private readonly StepLeading steps;
 
@@ -35,6 +36,7 @@ internal sealed class LiveStates
         voices = new(turn);
         chords = new(turn, holds);
         breath = new(turn);
+        cuts = new(turn);
         rungs = new(turn, holds, tempo, voices, chords);
         steps = new(turn, holds);
         machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
@@ -96,8 +98,9 @@ internal sealed class LiveStates
         }
 
         return turn.Session is { State: LiveState.Introduce, Step: null } ? LiveTexts.NoPlan
-            : unmet is { Count: > 0 } ? LiveGuards.RefusalFor(unmet.Last())
-            : LiveTexts.NotIn(turn.Session.State, action);
+            : unmet is not { Count: > 0 } ? LiveTexts.NotIn(turn.Session.State, action)
+            : LiveCuts.WhyNone(turn.Session, turn.Now) is { } reason && action == LiveAction.TakeCut ? reason
+            : LiveGuards.RefusalFor(unmet.Last());
     }
 
     /// <summary>The moves between states; what stays in a state would only cover them up.</summary>
@@ -260,6 +263,7 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.Slower, LiveGuards.CanGoSlower, tempo.Slower);
         Stay(state, LiveTrigger.TapTempo, LiveGuards.HasTempo, tempo.Tap);
         Stay(state, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
+        Stay(state, LiveTrigger.TakeCut, LiveGuards.HasCut, cuts.Take);
         ConfigureInsert(state);
     }
 
@@ -278,12 +282,12 @@ internal sealed class LiveStates
     }
 
     private void Stay(LiveState state, LiveTrigger trigger, LiveGuard guard, Action action) =>
-        machine.Configure(state).InternalTransitionIf(trigger, _ => guard.Holds(turn.Session), action, guard.Words);
+        machine.Configure(state).InternalTransitionIf(trigger, _ => guard.HoldsAt(turn.Session, turn.Now), action, guard.Words);
 
     private void IgnoreIfHeld(LiveState state, LiveTrigger trigger) =>
         machine.Configure(state).IgnoreIf(trigger, Condition(LiveGuards.Held));
 
-    private Tuple<Func<bool>, string> Condition(LiveGuard guard) => new(() => guard.Holds(turn.Session), guard.Words);
+    private Tuple<Func<bool>, string> Condition(LiveGuard guard) => new(() => guard.HoldsAt(turn.Session, turn.Now), guard.Words);
 
     private static bool Stays(string line) => line.Trim().Split(' ') is [var from, "-->", var to, ":", _, .. var rest] && from == to && !rest.Contains("/");
 

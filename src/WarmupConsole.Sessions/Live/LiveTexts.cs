@@ -32,6 +32,9 @@ internal static class LiveTexts
     public const string AloneToTheEnd = "alone to the end of this key; then its first note, and it waits";
     public const string PartsChanged = "other parts";
     public const string PutIn = "put in";
+    public const string NotLate = "It is not late: nothing has to be cut.";
+    public const string NothingToCut = "It is late, and no cut fits: what is left is short, or breathes, opens the voices, answers what was heard, or settles.";
+    public const string Late = "late";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
@@ -62,6 +65,12 @@ internal static class LiveTexts
     public static string ToneHeld(string part) => $"held: up to {part}";
 
     public static string PutInNext(string title) => $"put in: {title}";
+
+    public static string NoWayBack(string title, string saved) => $"no way back in {title}, saves {saved}";
+
+    public static string LeaveOut(string title, string saved) => $"without {title}, saves {saved}";
+
+    public static string Cut(string words) => $"cut: {words}";
 
     public static string Skipped(string title, string reason) => $"Passed over: {title}. {reason}";
 

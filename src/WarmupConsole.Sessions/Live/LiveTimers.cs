@@ -10,7 +10,7 @@ namespace WarmupConsole.Sessions.Live;
 /// <param name="StepProjected">Spent, and what remains of the ladder as it is now, at the present tempo.</param>
 /// <param name="WholePlanned">Of all steps.</param>
 /// <param name="WholeSpent">Since the first "go on".</param>
-/// <param name="WholeProjected">Spent, what remains of the step, and the steps to come as planned.</param>
+/// <param name="WholeProjected">Spent, what remains of the step, and the steps to come as they are now.</param>
 public sealed record LiveTimers(
     TimeSpan StepPlanned,
     TimeSpan StepSpent,
@@ -28,7 +28,7 @@ public sealed record LiveTimers(
         TimeSpan left = StepLeft(session, now);
         TimeSpan later = session.State == LiveState.Finished
             ? TimeSpan.Zero
-            : new(session.Order.Skip(session.Place + 1).Sum(next => session.Warmup.Steps[next].Planned.Ticks));
+            : new(session.Order.Skip(session.Place + 1).Sum(next => session.Lasts(next).Ticks));
         return new(session.Step?.Planned ?? TimeSpan.Zero, step, step + left, session.Warmup.Planned, whole, whole + left + later);
     }
 

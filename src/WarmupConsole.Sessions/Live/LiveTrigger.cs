@@ -26,6 +26,7 @@ internal enum LiveTrigger
     SwapOctave = LiveAction.SwapOctave,
     InsertNext = LiveAction.InsertNext,
     InsertNow = LiveAction.InsertNow,
+    TakeCut = LiveAction.TakeCut,
     End = LiveAction.End,
 
     /// <summary>The beats of the present state are over.</summary>

@@ -109,7 +109,7 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
         return session with
         {
             StepIndex = index,
-            Rungs = step?.Ladder.Rungs ?? [],
+            Rungs = step is null ? [] : session.LadderOf(index),
             RungIndex = 0,
             RoundIndex = 0,
             PhaseIndex = 0,

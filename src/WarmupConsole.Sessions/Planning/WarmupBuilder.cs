@@ -35,16 +35,6 @@ public static class WarmupBuilder
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
         int rounds = exercise.IsSung ? 0 : plan.Rounds ?? exercise.Rounds;
         WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);
-        return step with { Planned = Planned(step) };
-    }
-
-    // A step in which no key fits is passed over while it runs, and takes no time.
-    private static TimeSpan Planned(WarmupStep step)
-    {
-        int keys = step.Ladder.Rungs.Count;
-        return step.Exercise.IsSung && keys == 0
-            ? TimeSpan.Zero
-            : StepTiming.Step(step.Tempo, step.TalkSeconds, StepTiming.WorkBeats(step.Exercise, keys, step.Rounds, step.Plan.BreathBeats))
-                + step.Beyond(step.Tempo, 0, keys);
+        return step with { Planned = step.Lasts(ladder.Rungs.Count) };
     }
 }

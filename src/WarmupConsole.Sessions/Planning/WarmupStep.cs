@@ -24,6 +24,11 @@ public sealed record WarmupStep(
     /// <summary>The tempo of each key.</summary>
     public KeyTempos Tempos => new(Tempo, Plan.LastTempo ?? Tempo, Ladder.Rungs.Count);
 
+    /// <summary>What it takes with so many keys in its ladder. A step in which no key fits is passed over while it runs, and takes no time.</summary>
+    public TimeSpan Lasts(int keys) => Exercise.IsSung && keys == 0
+        ? TimeSpan.Zero
+        : StepTiming.Step(Tempo, TalkSeconds, StepTiming.WorkBeats(Exercise, keys, Rounds, Plan.BreathBeats)) + Beyond(Tempo, 0, keys);
+
     /// <summary>How much longer (or, where it is negative, shorter) the keys after one take than they would at its tempo.</summary>
     /// <param name="present">The tempo of the present key.</param>
     /// <param name="key">The present key, from 0.</param>

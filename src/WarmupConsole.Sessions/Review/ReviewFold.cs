@@ -13,6 +13,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
     private readonly SortedDictionary<int, StepTally> steps = [];
     private readonly List<SungRung> rungs = [];
     private readonly List<LoggedMark> marks = [];
+    private readonly List<ReviewCut> cuts = [];
     private SessionRecord? first;
     private SessionRecord? last;
     private RunStarted? start;
@@ -47,6 +48,7 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
             Spent = spent,
             Steps = [.. steps.Values.Select(step => step.Finish(TitleOf(step.ExerciseId)))],
             NotBegun = [.. (plan?.Steps ?? []).Index().Where(step => !steps.ContainsKey(step.Index)).Select(step => NotBegun(step.Index, step.Item.ExerciseId))],
+            Cuts = [.. cuts],
             PlannedMinutes = plan?.Minutes,
             Rungs = marked.Sung,
             Marks = marked.Marks,
@@ -113,6 +115,9 @@ internal sealed class ReviewFold(IReadOnlyDictionary<string, Exercise> exercises
             case RoundStarted round:
                 isTalk = false;
                 Tally(round.Step).Rounds++;
+                break;
+            case CutTaken cut:
+                cuts.Add(new(cut.Step, TitleOf(cut.Exercise), cut.Keys == 0, TimeSpan.FromSeconds(cut.Seconds)));
                 break;
             case RunResumed:
                 ending = SessionReview.CutOff;

@@ -21,6 +21,7 @@ public static class ReviewText
         WriteHead(text, review);
         text.AppendJoin("", ReviewSummary.Of(review, choir).Select(sentence => sentence + "\n"));
         WriteSteps(text, review);
+        WriteCuts(text, review);
         WriteMarks(text, review, choir);
         PitchTable.Write(text, review, choir, allPitches);
         return text.ToString();
@@ -73,6 +74,20 @@ public static class ReviewText
         {
             string course = review.NotBegun.Contains(step) ? $"     –  {notBegun}" : $"{Clock(step.Spent),6}  {Work(step)}";
             text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {course}\n");
+        }
+    }
+
+    private static void WriteCuts(StringBuilder text, SessionReview review)
+    {
+        if (review.Cuts.Count > 0)
+        {
+            text.Append("\nCut, as it ran late\n");
+        }
+
+        foreach (ReviewCut cut in review.Cuts)
+        {
+            string what = cut.IsWhole ? "left out" : "no way back";
+            text.Append(CultureInfo.InvariantCulture, $"  {cut.Step + 1,2}  {MarkText.Clean(cut.Title),-32} {what}, saved {Clock(cut.Saved)}\n");
         }
     }
 

@@ -45,6 +45,9 @@ public sealed record SessionFacts
     /// <summary>The order of the steps by their numbers, where it was changed; empty as planned.</summary>
     public IReadOnlyList<int> Order { get; init; } = [];
 
+    /// <summary>The steps whose way back was cut, as it ran late.</summary>
+    public Shortened Shortened { get; init; } = Shortened.None;
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -73,8 +76,8 @@ public sealed record SessionFacts
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
         },
-        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Hold = Hold },
-        PartsChosen or OctaveChanged or BreathChanged or OrderChanged => AfterChange(happened),
+        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Hold = Hold },
+        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -101,6 +104,7 @@ public sealed record SessionFacts
         PartsChosen chosen => this with { Voicing = Voicing with { Only = chosen.Parts } },
         OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
         OrderChanged order => this with { Order = order.Steps },
+        CutTaken { Keys: > 0 } cut => this with { Shortened = Shortened.With(cut.Step, cut.Keys) },
         BreathChanged breath => this with { BreathBeats = breath.Beats },
         _ => this,
     };

@@ -38,6 +38,9 @@ public sealed record SessionReview
     /// <summary>The steps of the plan that never began; empty when the plan is not known.</summary>
     public IReadOnlyList<ReviewStep> NotBegun { get; init; } = [];
 
+    /// <summary>What the director cut, in that order.</summary>
+    public IReadOnlyList<ReviewCut> Cuts { get; init; } = [];
+
     /// <summary>Minutes that the plan gave, or null when it is not known.</summary>
     public int? PlannedMinutes { get; init; }
 

@@ -24,6 +24,7 @@ internal static class EventCodecs
         new("run-ended", typeof(RunEnded), EventJson.Default.RunEnded, static (in RecordFields f) => new RunEnded(f.Text("why"u8))),
         new("step-added", typeof(StepAdded), EventJson.Default.StepAdded, static (in RecordFields f) => new StepAdded(f.Int("step"u8), f.Text("exercise"u8), f.Text("exerciseYaml"u8))),
         new("order-changed", typeof(OrderChanged), EventJson.Default.OrderChanged, static (in RecordFields f) => new OrderChanged(f.Ints("steps"u8), f.Text("why"u8))),
+        new("cut-taken", typeof(CutTaken), EventJson.Default.CutTaken, static (in RecordFields f) => new CutTaken(f.Int("step"u8), f.Text("exercise"u8), f.Int("keys"u8), f.Int("seconds"u8))),
         new("steps-over", typeof(StepsOver), EventJson.Default.StepsOver, static (in RecordFields f) => new StepsOver(f.Int("step"u8))),
         new("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged, static (in RecordFields f) => new LadderChanged(f.Int("step"u8), f.Int("rung"u8), f.Ints("keys"u8), f.Text("why"u8))),
         new("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen, static (in RecordFields f) => new PartsChosen(f.Int("step"u8), f.Texts("parts"u8))),

@@ -32,6 +32,7 @@ public static class KeyTable
         Screen(ScreenCommand.SayPin, LineUse.WhenClosed, ":", ":"),
         Screen(ScreenCommand.UndoMark, LineUse.WhenClosed, "Bksp", "Backspace"),
         Screen(ScreenCommand.MoveMarkBack, LineUse.WhenClosed, ";", ";"),
+        Live(LiveAction.TakeCut, LineUse.Always, "Ctrl+T", "Ctrl+T"),
         Live(LiveAction.End, LineUse.Always, "Ctrl+E", "Ctrl+E"),
         Live(LiveAction.JumpToKey, LineUse.Always, "Ctrl+K", "Ctrl+K"),
         Live(LiveAction.InsertNext, LineUse.Always, "Ctrl+N", "Ctrl+N"),

@@ -7,8 +7,6 @@ internal static class ClockPanel
 {
     private const int RoomyRows = 10;
 
-    private static readonly TimeSpan Noticeable = TimeSpan.FromSeconds(20);
-
     /// <summary>Draws, and returns what is left below.</summary>
     internal static Pane Draw(Pane pane, ScreenModel model)
     {
@@ -43,7 +41,7 @@ internal static class ClockPanel
     {
         TimeSpan over = projected - planned;
         string ends = ScreenTexts.Clock(projected);
-        return over.Duration() < Noticeable
+        return over.Duration() < LiveCuts.Noticeable
             ? ScreenTexts.Of(ScreenTexts.OnTime, ends)
             : ScreenTexts.Of(over > TimeSpan.Zero ? ScreenTexts.Late : ScreenTexts.Early, ends, ScreenTexts.Clock(over.Duration()));
     }

@@ -1,3 +1,6 @@
+using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Keys;
+
 namespace WarmupConsole.Tui.Presentation;
 
 /// <summary>
@@ -6,6 +9,7 @@ namespace WarmupConsole.Tui.Presentation;
 /// </summary>
 internal static class NoticePanel
 {
+    private static readonly string CutKey = KeyTable.Rows.First(row => row.Action == LiveAction.TakeCut).Label;
     private static readonly TimeSpan Fresh = TimeSpan.FromSeconds(10);
 
     /// <summary>The rows it takes on a screen of this height, at least one.</summary>
@@ -22,14 +26,19 @@ internal static class NoticePanel
         { CurrentNotice: { IsTrouble: true } trouble } => (trouble.Text, Ink.Alert),
         { CurrentNotice: { } notice } when model.Now - notice.At < Fresh => (notice.Text, Ink.Strong),
         { Status.LogInTrouble: true } => (model.Status.Log, Ink.Alert),
-        _ => null,
+        _ => Offer(model) is { } offer ? (offer, Ink.Strong) : null,
     };
+
+    /// <summary>What could be cut when it runs late, and the key that does.</summary>
+    private static string? Offer(ScreenModel model) => LiveCuts.Offer(model.Session, model.Now) is { } cut
+        ? ScreenTexts.Of(ScreenTexts.CutOffered, ScreenTexts.Clock(LiveCuts.Delay(model.Session, model.Now)), CutKey, LiveCuts.Words(model.Session, cut))
+        : null;
 
     /// <summary>Whole before the start; later its first sentence, as nothing new is in the rest.</summary>
     private static string Sound(ScreenModel model, int width)
     {
         string port = model.Status.Port;
-        if (CellText.Columns(port) <= width || model.Session.State == Sessions.Live.LiveState.Ready)
+        if (CellText.Columns(port) <= width || model.Session.State == LiveState.Ready)
         {
             return port;
         }

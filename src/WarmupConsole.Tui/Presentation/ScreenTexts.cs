@@ -40,6 +40,7 @@ public static class ScreenTexts
     public const string TimeOf = "of";
     public const string OnTime = "takes {0}, on time";
     public const string Late = "takes {0} (+{1})";
+    public const string CutOffered = "Late by {0}. {1}: {2}.";
     public const string Early = "takes {0} (−{1})";
     public const string NextKey = "next key";
     public const string LastKey = "last key";
@@ -188,6 +189,7 @@ public static class ScreenTexts
         [LiveAction.SwapOctave] = ("octave", "Asks which part changes its octave, there and back."),
         [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
         [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
+        [LiveAction.TakeCut] = ("take cut", "Takes the cut that is offered when the warm-up runs late; every other step stays as it is."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 

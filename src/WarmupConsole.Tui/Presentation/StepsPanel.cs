@@ -7,7 +7,7 @@ internal static class StepsPanel
 {
     internal static void Draw(Pane pane, ScreenModel model)
     {
-        WarmupStep[] steps = [.. model.Session.Order.Select(step => model.Session.Warmup.Steps[step])];
+        WarmupStep[] steps = [.. model.Session.Order.Select(step => model.Session.Warmup.Steps[step] with { Planned = model.Session.Lasts(step) })];
         int present = model.Session.Place < 0 ? steps.Length : model.Session.Place;
         int first = Math.Clamp(present - 1, 0, Math.Max(0, steps.Length - pane.Height));
         for (int row = 0; row < pane.Height && first + row < steps.Length; row++)

@@ -98,6 +98,21 @@ public sealed class LiveActionScenarios
     }
 
     [Fact]
+    public void When_it_is_late_the_least_harmful_cut_is_offered_in_one_line_and_one_key_takes_it()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Do(LiveAction.GoOn).Pass(TimeSpan.FromSeconds(80));
+        Assert.Contains("Ctrl+T: no way back in ", room.Screen, StringComparison.Ordinal);
+        TimeSpan before = LiveCuts.Delay(room.Session, room.Clock.Now);
+        room.Do(LiveAction.TakeCut);
+        Assert.Contains("cut: no way back in ", room.Screen, StringComparison.Ordinal);
+        CutTaken cut = Assert.Single(room.Logged.Select(record => record.Event).OfType<CutTaken>());
+        Assert.InRange(before - LiveCuts.Delay(room.Session, room.Clock.Now), TimeSpan.FromSeconds(cut.Seconds - 1), TimeSpan.FromSeconds(cut.Seconds + 1));
+        AssertFolds(room);
+        AssertResumes(room);
+    }
+
+    [Fact]
     public void An_exercise_is_found_by_letters_put_in_and_kept_in_the_log_while_the_piano_plays_on()
     {
         using Rehearsal room = new(width: 80, height: 24);

@@ -7,6 +7,8 @@ namespace WarmupConsole.Sessions.Planning.Next;
 internal static class NextPlanTexts
 {
     private const int MostPurposes = 2;
+    private const string Heard = "heard on ";
+    private const string Asked = "asked for, ";
 
     internal static string UnknownExercise(string id) =>
         $"The last plan uses the exercise '{id}', which is neither in the catalogue nor among the choir's own: add it to exercises/ or take it out of the plan.";
@@ -18,11 +20,14 @@ internal static class NextPlanTexts
         string heard = string.Join(", ", needs.Where(need => !need.IsAsked).Select(need => $"{need.Words} ({Count(need.Rungs, "key")})"));
         string[] reasons =
         [
-            heard.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"heard on {needs.First(need => !need.IsAsked).Date:d MMMM yyyy}, reached here from below and from above: {heard}"),
-            asked.Length == 0 ? "" : $"asked for, reached here from below and from above: {asked}",
+            heard.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{Heard}{needs.First(need => !need.IsAsked).Date:d MMMM yyyy}, reached here from below and from above: {heard}"),
+            asked.Length == 0 ? "" : $"{Asked}reached here from below and from above: {asked}",
         ];
         return [.. reasons.Where(reason => reason.Length > 0)];
     }
+
+    /// <summary>True for the reason of a step that answers what was heard or asked for.</summary>
+    internal static bool IsAnswer(string because) => because.StartsWith(Heard, StringComparison.Ordinal) || because.StartsWith(Asked, StringComparison.Ordinal);
 
     internal static string NoStepFor(Need need) =>
         $"{Evidence(need)}: no step could be found whose keys come to it from below and from above; plan one by hand.";

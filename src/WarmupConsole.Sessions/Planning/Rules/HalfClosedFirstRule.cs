@@ -16,6 +16,6 @@ internal sealed class HalfClosedFirstRule : IPlanRule
         }
     }
 
-    private static bool IsHalfClosed(Exercise exercise) => exercise.Stage is Stage.Humming or Stage.LipTrill
+    internal static bool IsHalfClosed(Exercise exercise) => exercise.Stage is Stage.Humming or Stage.LipTrill
         || (exercise.Pattern is { } pattern && VowelData.IsHalfClosed(pattern.FirstVowel()));
 }

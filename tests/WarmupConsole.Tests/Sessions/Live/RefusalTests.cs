@@ -43,7 +43,7 @@ public class RefusalTests
 
     private static void Refused(LiveDriver driver, LiveAction action, string reason)
     {
-        Assert.Equal(reason, LiveMachine.WhyNot(driver.Session, action));
+        Assert.Equal(reason, LiveMachine.WhyNot(driver.Session, action, driver.Now));
         driver.Act(action);
         Assert.Equal(reason, driver.Session.Notice?.Text);
         Assert.Empty(driver.Newest);

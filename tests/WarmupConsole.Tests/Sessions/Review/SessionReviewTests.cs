@@ -176,6 +176,15 @@ public sealed class SessionReviewTests
     }
 
     [Fact]
+    public void What_was_cut_is_told_with_the_time_it_saved()
+    {
+        SessionReview review = Of(TwoKeys().After(0, new CutTaken(0, "five-note-scale", 4, 68)).After(0, new CutTaken(3, "no-such-exercise", 0, 90)));
+        Assert.Equal([new(0, "Five note scale", false, TimeSpan.FromSeconds(68)), new(3, "no-such-exercise", true, TimeSpan.FromSeconds(90))], review.Cuts);
+        string words = ReviewText.Write(review, SampleChoir.Four);
+        Assert.Matches("Cut, as it ran late\n   1  Five note scale +no way back, saved 1:08\n   4  no-such-exercise +left out, saved 1:30\n", words);
+    }
+
+    [Fact]
     public void All_pitches_are_listed_when_asked_for()
     {
         string text = ReviewText.Write(Of(Marked()), SampleChoir.Four, allPitches: true);
