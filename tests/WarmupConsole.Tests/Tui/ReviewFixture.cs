@@ -28,7 +28,7 @@ internal static class ReviewFixture
         ChoirFindings found = ChoirFindings.From(sessions, SeasonChoir.Choir);
         return new(
             SeasonChoir.Choir,
-            $"{SeasonChoir.Choir.Name}: what {sessions.Count} sessions show",
+            $"What {sessions.Count} sessions show",
             sessions.Count == 0 ? "" : "The Net Loft Singers, 16 February 2027, 19:30 to 19:51, without a plan\n\nSteps\n   1  triad                             2:10  of it talk 0:31, 9 keys\n",
             found.Findings,
             found.Ranges,

@@ -14,7 +14,7 @@ public static class ReviewPresenter
         ArgumentNullException.ThrowIfNull(model);
         Canvas canvas = new(size.Width, size.Height);
         Pane pane = canvas.Whole.Sub(1, 0, size.Width - 2, size.Height);
-        pane.WriteFit(0, 0, model.Head, Ink.Key);
+        pane.WriteFit(0, 0, Head(model, pane.Width), Ink.Key);
         int row = 1 + DrawNames(pane.From(1), view);
         ReviewPage page = ReviewPage.Of(model, view, pane.Width);
         row = DrawLines(pane, row, page.Head) + (pane.Height > 20 ? 1 : 0);
@@ -23,6 +23,13 @@ public static class ReviewPresenter
         DrawLines(pane, row, [.. page.Lines.Skip(first).Take(rows)]);
         DrawFoot(pane, page.Lines.Count <= rows ? "" : ReviewTexts.Lines(first + 1, first + rows, page.Lines.Count));
         return canvas;
+    }
+
+    /// <summary>With the choir's name where there is room for it: which weeks are looked back on matters more.</summary>
+    private static string Head(ReviewModel model, int columns)
+    {
+        string named = $"{model.Choir.Name}: {model.Head[..1].ToLowerInvariant()}{model.Head[1..]}";
+        return CellText.Columns(named) <= columns ? named : model.Head;
     }
 
     /// <summary>How far a page can be moved up, in lines, and how many of its lines are seen at once.</summary>
