@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Midi.Playing;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App;
 
@@ -16,6 +17,7 @@ internal static class AppTexts
 
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
     internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
+    internal const string TestIsHeard = "--test plays and is heard; leave --json out.";
     internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere. Default: the one in your settings, else the first instrument found.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
     internal const string TraceAbout = "Keep every message with the time it was sent, a line each (a new file), and say at the end how punctual the notes were; for measuring.";
@@ -97,17 +99,17 @@ internal static class AppTexts
         $"The last plan uses the exercise '{id}', which is neither in the catalogue nor in exercises/: put it back there, or lead another plan first.";
 
     internal static string TooEarly(DateOnly date, DateOnly last) =>
-        $"{Day(date)} is not after the last plan, which is of {Day(last)}: write a day from {Day(last.AddDays(1))} on";
+        $"{DayText.Write(date)} is not after the last plan, which is of {DayText.Write(last)}: write a day from {DayText.Write(last.AddDays(1))} on";
 
     internal static string PlanThere(DateOnly? last) =>
-        $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {Day(day.AddDays(1))} on" : "")}, or move that plan away";
+        $"there is already a plan for that day, and nothing is overwritten: write another day with --date{(last is { } day ? $", from {DayText.Write(day.AddDays(1))} on" : "")}, or move that plan away";
 
     internal static string Proposal(DateOnly date, DateOnly? last) =>
-        $"Plan for {Day(date)}{(last is { } day ? $", carried on from {Day(day)}" : "")} (= kept, ~ changed, + new, - left out):";
+        $"Plan for {DayText.Write(date)}{(last is { } day ? $", carried on from {DayText.Write(day)}" : "")} (= kept, ~ changed, + new, - left out):";
+
+    internal static string ExerciseWritten(string path, string id) => $"\nWritten to {path}\nLook at it: warmup exercises show {id}";
 
     internal static string PlanWritten(string path) => $"\nWritten to {path}\nLook at it: warmup check \"{path}\"";
-
-    private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     internal const string NewAbout = "Make the folder of a new choir: parts with ranges to start from, a first plan, an example of an exercise.";
     internal const string NewFolderAbout = "The folder to make; it must be empty or not there yet.";

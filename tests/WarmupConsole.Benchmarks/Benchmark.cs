@@ -10,6 +10,9 @@ internal sealed record Benchmark(string Name, int Repeats, Func<long> Work)
 {
     private const int WarmUps = 50;
 
+    /// <summary>The just-in-time compiler is done by then: what is shipped is compiled before it runs.</summary>
+    private static readonly TimeSpan WarmUpTime = TimeSpan.FromSeconds(0.5);
+
     /// <summary>How often it is measured; fewer for what takes long.</summary>
     internal int Samples { get; init; } = 500;
 
@@ -17,7 +20,8 @@ internal sealed record Benchmark(string Name, int Repeats, Func<long> Work)
     internal Figures Run()
     {
         long sum = 0;
-        for (int i = 0; i < Math.Min(WarmUps, Samples / 5); i++)
+        long begin = Stopwatch.GetTimestamp();
+        for (int i = 0; i < Math.Min(WarmUps, Samples / 5) || Stopwatch.GetElapsedTime(begin) < WarmUpTime; i++)
         {
             sum += Work();
         }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Storage.Decisions;
 using WarmupConsole.Storage.Folders;
@@ -20,16 +21,18 @@ internal static class DismissCommands
         Argument<string> finding = Options.Required("finding", AppTexts.FindingAbout);
         Option<string> why = new("--why") { Description = AppTexts.WhyAbout, HelpName = "REASON", Required = true };
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("dismiss", AppTexts.DismissAbout);
         command.Add(finding);
         command.Add(why);
         command.Add(choir);
+        command.Add(json);
         command.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
         {
             string id = parsed.GetValue(finding)!;
             string[] known = [.. SeasonReview.Of(folder, 0).Findings.Concat(SeasonReview.Of(folder).Findings).Select(found => found.Id).Distinct()];
             return known.Contains(id)
-                ? Decide(folder, new(composition.Today, id, true, parsed.GetValue(why)!), AppTexts.Dismissed(id), parsed.InvocationConfiguration)
+                ? Decide(folder, new(composition.Today, id, true, parsed.GetValue(why)!), parsed.GetValue(json) ? null : AppTexts.Dismissed(id), parsed.InvocationConfiguration)
                 : Refuse(AppTexts.NoSuchFinding(id, known), parsed.InvocationConfiguration);
         }));
         return command;
@@ -39,27 +42,33 @@ internal static class DismissCommands
     {
         Argument<string> finding = Options.Required("finding", AppTexts.FindingAbout);
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("restore", AppTexts.RestoreAbout);
         command.Add(finding);
         command.Add(choir);
+        command.Add(json);
         command.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
         {
             string id = parsed.GetValue(finding)!;
             return DecisionsFile.Dismissed(DecisionsFile.Load(folder).Value ?? []).ContainsKey(id)
-                ? Decide(folder, new(composition.Today, id, false, ""), AppTexts.Restored(id), parsed.InvocationConfiguration)
+                ? Decide(folder, new(composition.Today, id, false, ""), parsed.GetValue(json) ? null : AppTexts.Restored(id), parsed.InvocationConfiguration)
                 : Refuse(AppTexts.NotDismissed(id), parsed.InvocationConfiguration);
         }));
         return command;
     }
 
-    private static int Decide(ChoirFolder folder, Decision decision, string done, InvocationConfiguration surroundings)
+    /// <param name="folder">The choir.</param>
+    /// <param name="decision">What was decided.</param>
+    /// <param name="done">The sentence to print, or null to print JSON.</param>
+    /// <param name="surroundings">Where to.</param>
+    private static int Decide(ChoirFolder folder, Decision decision, string? done, InvocationConfiguration surroundings)
     {
         if (DecisionsFile.Append(folder, decision) is { } reason)
         {
             return Problems.Print([FileProblem.Whole(DecisionsFile.Name, reason)], surroundings.Error);
         }
 
-        surroundings.Output.WriteLine(done);
+        surroundings.Output.WriteLine(done ?? DecisionReport.From(decision).ToJson());
         return ExitCodes.Ok;
     }
 

@@ -15,8 +15,9 @@ internal static class ExercisesAddCommand
         Option<bool> yes = new("--yes") { Description = AppTexts.AddYesAbout };
         Option<string?> choir = Options.Choir();
         Option<string?> port = Options.Port();
+        Option<bool> json = Options.Json();
         Command command = new("add", AppTexts.ExercisesAddAbout);
-        foreach (Option option in (IEnumerable<Option>)[.. fields, yes, choir, port])
+        foreach (Option option in (IEnumerable<Option>)[.. fields, yes, choir, port, json])
         {
             command.Add(option);
         }
@@ -30,8 +31,8 @@ internal static class ExercisesAddCommand
             }
 
             ExerciseForm form = new(Given(fields.Select(parsed.GetValue)), folder.Value.Exercises);
-            NewExercise adding = new(composition, folder.Value, Ports.Choose(composition, parsed.GetValue(port)), parsed.InvocationConfiguration);
-            return parsed.GetValue(yes) || composition.Answers is null ? adding.AtOnce(form) : adding.Asking(form, composition.Answers);
+            NewExercise adding = new(composition, folder.Value, Ports.Choose(composition, parsed.GetValue(port)), parsed.InvocationConfiguration) { PrintsJson = parsed.GetValue(json) };
+            return adding.PrintsJson || parsed.GetValue(yes) || composition.Answers is null ? adding.AtOnce(form) : adding.Asking(form, composition.Answers);
         });
         return command;
     }

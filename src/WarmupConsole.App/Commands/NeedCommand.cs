@@ -36,8 +36,9 @@ internal static class NeedCommand
     {
         Option<string?>[] fields = [.. Fields.Select(field => new Option<string?>("--" + field.Name) { Description = field.About, HelpName = field.Help })];
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("add", AppTexts.NeedAddAbout);
-        foreach (Option option in (IEnumerable<Option>)[.. fields, choir])
+        foreach (Option option in (IEnumerable<Option>)[.. fields, choir, json])
         {
             command.Add(option);
         }
@@ -45,7 +46,9 @@ internal static class NeedCommand
         command.SetAction(parsed => Change(
             Open(composition, parsed.GetValue(choir)),
             book => book.With(Given(fields.Select(parsed.GetValue))),
-            book => AppTexts.NeedKept(book.Needs.Count, book.Needs[^1].WordsIn(book.Notes)),
+            book => parsed.GetValue(json)
+                ? Report(book, book.Needs.Count)
+                : Printable.Line(AppTexts.NeedKept(book.Needs.Count, book.Needs[^1].WordsIn(book.Notes))),
             parsed.InvocationConfiguration));
         return command;
     }
@@ -71,13 +74,17 @@ internal static class NeedCommand
     {
         Argument<int> number = new("number") { Description = AppTexts.NeedNumberAbout };
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("done", AppTexts.NeedDoneAbout);
         command.Add(number);
         command.Add(choir);
+        command.Add(json);
         command.SetAction(parsed => Change(
             Open(composition, parsed.GetValue(choir)),
             book => book.WithDone(parsed.GetValue(number), Today(composition)),
-            book => AppTexts.NeedDone(book.Needs[parsed.GetValue(number) - 1].WordsIn(book.Notes)),
+            book => parsed.GetValue(json)
+                ? Report(book, parsed.GetValue(number))
+                : Printable.Line(AppTexts.NeedDone(book.Needs[parsed.GetValue(number) - 1].WordsIn(book.Notes))),
             parsed.InvocationConfiguration));
         return command;
     }
@@ -107,9 +114,13 @@ internal static class NeedCommand
             return Problems.Print([FileProblem.Whole(NeedsFile.Name, reason)], surroundings.Error);
         }
 
-        surroundings.Output.WriteLine(Printable.Line(words(changed.Value)));
+        surroundings.Output.WriteLine(words(changed.Value));
         return ExitCodes.Ok;
     }
+
+    /// <summary>The one need that was changed, by its number.</summary>
+    private static string Report(NeedsBook book, int number) =>
+        (NeedsReport.From([(number, book.Needs[number - 1])]) with { Written = book.FilePath }).ToJson();
 
     private static int Print(FileRead<NeedsBook> book, Func<ChoirNeed, bool> isShown, bool asJson, InvocationConfiguration surroundings)
     {

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Planning;
@@ -14,17 +14,18 @@ namespace WarmupConsole.App.Commands;
 /// <summary><c>warmup plan next</c>: the plan that answers the last session.</summary>
 internal static class PlanCommand
 {
-    private const string DateFormat = "yyyy-MM-dd";
     private const int DaysInWeek = 7;
 
     internal static Command Create(Composition composition)
     {
         Option<string?> choir = Options.Choir();
         Option<DateOnly?> date = new("--date") { Description = AppTexts.DateAbout, HelpName = "DATE", CustomParser = ReadDate };
+        Option<bool> json = Options.Json();
         Command next = new("next", AppTexts.NextAbout);
         next.Add(choir);
         next.Add(date);
-        next.SetAction(parsed => Next(composition, parsed.GetValue(choir), parsed.GetValue(date), parsed.InvocationConfiguration));
+        next.Add(json);
+        next.SetAction(parsed => Next(composition, (parsed.GetValue(choir), parsed.GetValue(date)), parsed.GetValue(json), parsed.InvocationConfiguration));
         Command group = new("plan", AppTexts.PlanGroupAbout);
         group.Add(next);
         return group;
@@ -33,7 +34,7 @@ internal static class PlanCommand
     private static DateOnly? ReadDate(ArgumentResult result)
     {
         string text = result.Tokens[0].Value;
-        if (DateOnly.TryParseExact(text, DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date))
+        if (DayText.TryRead(text, out DateOnly date))
         {
             return date;
         }
@@ -42,9 +43,9 @@ internal static class PlanCommand
         return null;
     }
 
-    private static int Next(Composition composition, string? choir, DateOnly? date, InvocationConfiguration surroundings)
+    private static int Next(Composition composition, (string? Choir, DateOnly? Date) asked, bool asJson, InvocationConfiguration surroundings)
     {
-        FileRead<Content> read = Content.Load(composition, null, choir);
+        FileRead<Content> read = Content.Load(composition, null, asked.Choir);
         if (!read.IsGood)
         {
             return Problems.Print(read.Problems, surroundings.Error);
@@ -58,9 +59,9 @@ internal static class PlanCommand
             return Problems.Print([.. last.Problems, .. needs.Problems], surroundings.Error);
         }
 
-        FileRead<NextPlanInput> input = Input(composition, read.Value, last.Value, date);
+        FileRead<NextPlanInput> input = Input(composition, read.Value, last.Value, asked.Date);
         return input.IsGood
-            ? Propose(input.Value with { Needs = needs.Value.Needs }, folder, surroundings)
+            ? Propose(input.Value with { Needs = needs.Value.Needs }, folder, asJson, surroundings)
             : Problems.Print(input.Problems, surroundings.Error);
     }
 
@@ -115,7 +116,7 @@ internal static class PlanCommand
         return next.AddDays((late + DaysInWeek - 1) / DaysInWeek * DaysInWeek);
     }
 
-    private static int Propose(NextPlanInput input, ChoirFolder folder, InvocationConfiguration surroundings)
+    private static int Propose(NextPlanInput input, ChoirFolder folder, bool asJson, InvocationConfiguration surroundings)
     {
         string path = folder.PlanPathFor(input.Date);
         if (File.Exists(path))
@@ -127,6 +128,12 @@ internal static class PlanCommand
         if (ChoirFolder.WritePlan(path, next.Plan) is { } reason)
         {
             return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
+        }
+
+        if (asJson)
+        {
+            surroundings.Output.WriteLine(NextPlanReport.From(input, next, path).ToJson());
+            return ExitCodes.Ok;
         }
 
         surroundings.Output.WriteLine(AppTexts.Proposal(input.Date, input.Last.Date));

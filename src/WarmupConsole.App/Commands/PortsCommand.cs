@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Midi.Ports;
 
@@ -12,8 +13,9 @@ internal static class PortsCommand
         Option<bool> test = new("--test") { Description = AppTexts.TestAbout };
         Option<string?> use = new("--use") { Description = AppTexts.UseAbout, HelpName = "NAME" };
         Option<string?> port = Options.Port();
+        Option<bool> json = Options.Json();
         Command command = new("ports", AppTexts.PortsAbout);
-        foreach (Option option in (Option[])[test, use, port])
+        foreach (Option option in (Option[])[test, use, port, json])
         {
             command.Add(option);
         }
@@ -29,15 +31,24 @@ internal static class PortsCommand
 
             return parsed.GetValue(test)
                 ? PortTrial.Play(composition, Ports.Choose(composition, parsed.GetValue(port)), output)
-                : List(composition, parsed.GetValue(port), parsed.InvocationConfiguration);
+                : List(composition, parsed.GetValue(port), parsed.GetValue(json), parsed.InvocationConfiguration);
+        });
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(test) && result.GetValue(json))
+            {
+                result.AddError(AppTexts.TestIsHeard);
+            }
         });
         return command;
     }
 
-    private static int List(Composition composition, string? asked, InvocationConfiguration surroundings)
+    private static int List(Composition composition, string? asked, bool asJson, InvocationConfiguration surroundings)
     {
         string why = asked is null ? AppTexts.PortFromSettings(composition.Settings.SettingsPath) : AppTexts.PortFromOption;
-        foreach (string line in PortOutlook.Lines(MidiPorts.List(), Ports.Choose(composition, asked), why))
+        (PortListing listing, PortChoice choice) = (MidiPorts.List(), Ports.Choose(composition, asked));
+        IReadOnlyList<string> lines = asJson ? [PortsReport.From(listing, choice, why).ToJson()] : PortOutlook.Lines(listing, choice, why);
+        foreach (string line in lines)
         {
             surroundings.Output.WriteLine(line);
         }

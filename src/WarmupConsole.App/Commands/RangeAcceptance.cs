@@ -1,6 +1,7 @@
 using System.CommandLine;
-using System.Globalization;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Storage.Choirs;
 using WarmupConsole.Storage.Folders;
@@ -11,8 +12,9 @@ namespace WarmupConsole.App.Commands;
 /// <summary><c>warmup ranges accept</c>: what the logs propose for a part becomes its range from today on.</summary>
 internal static class RangeAcceptance
 {
-    internal static int Run(Composition composition, ChoirFolder folder, string part, InvocationConfiguration surroundings)
+    internal static int Run(Composition composition, ChoirFolder folder, (string Part, bool AsJson) asked, InvocationConfiguration surroundings)
     {
+        string part = asked.Part;
         if (folder.Choir.Parts.All(known => known.Id != part))
         {
             return Refuse(AppTexts.NoSuchPart(part, folder.Choir.Parts.Select(known => known.Id)), surroundings);
@@ -30,10 +32,17 @@ internal static class RangeAcceptance
             return Problems.Print([FileProblem.Whole(folder.RangesPath, reason)], surroundings.Error);
         }
 
-        string day = composition.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        if (asked.AsJson)
+        {
+            Choir changed = RangesFile.Join(folder.Choir, [accepted]).AsOf(composition.Today);
+            RangesReport report = RangesReport.From(changed with { Parts = [.. changed.Parts.Where(one => one.Id == part)] }, composition.Today);
+            surroundings.Output.WriteLine((report with { Written = folder.RangesPath }).ToJson());
+            return ExitCodes.Ok;
+        }
+
         foreach (RangeAdvice one in advice)
         {
-            surroundings.Output.WriteLine(Printable.Line(AppTexts.Accepted(FindingText.Title(one, folder.Choir), day)));
+            surroundings.Output.WriteLine(Printable.Line(AppTexts.Accepted(FindingText.Title(one, folder.Choir), DayText.Write(composition.Today))));
         }
 
         return ExitCodes.Ok;

@@ -46,11 +46,13 @@ internal static class RangesCommand
     {
         Argument<string> part = Options.Required("part", AppTexts.AcceptPartAbout);
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command accept = new("accept", AppTexts.AcceptAbout);
         accept.Add(part);
         accept.Add(choir);
+        accept.Add(json);
         accept.SetAction(parsed => With(composition, parsed.GetValue(choir), parsed.InvocationConfiguration, folder =>
-            RangeAcceptance.Run(composition, folder, parsed.GetValue(part)!, parsed.InvocationConfiguration)));
+            RangeAcceptance.Run(composition, folder, (parsed.GetValue(part)!, parsed.GetValue(json)), parsed.InvocationConfiguration)));
         return accept;
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -24,7 +25,7 @@ internal static class CheckText
 
         Ranges(text, plan.Warmup);
         int errors = plan.Errors;
-        return text.Append(CultureInfo.InvariantCulture, $"{Minutes.Of(plan.Warmup.Planned)} planned of {plan.Warmup.Plan.Minutes}:00; errors: {errors}, warnings: {plan.Count(PlanSeverity.Warning)}, hints: {plan.Count(PlanSeverity.Hint)}.\n").ToString();
+        return text.Append(CultureInfo.InvariantCulture, $"{ClockText.Of(plan.Warmup.Planned)} planned of {plan.Warmup.Plan.Minutes}:00; errors: {errors}, warnings: {plan.Count(PlanSeverity.Warning)}, hints: {plan.Count(PlanSeverity.Hint)}.\n").ToString();
     }
 
     /// <summary>Nothing is written of a plan in which nobody sings.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using WarmupConsole.Music.Exercises;
 
 namespace WarmupConsole.App.Reports;
@@ -6,6 +7,10 @@ namespace WarmupConsole.App.Reports;
 /// <summary>Exercises as <c>warmup exercises --json</c> prints them.</summary>
 internal sealed record ExercisesReport(IReadOnlyList<ExercisesReport.One> Exercises)
 {
+    /// <summary>The file that it was written to; only after a command that writes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Written { get; init; }
+
     internal static ExercisesReport From(IEnumerable<Exercise> exercises) => new([.. exercises.Select(Of)]);
 
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.ExercisesReport);

@@ -48,7 +48,7 @@ internal static class ExercisesText
         return
         [
             .. exercise.Pattern is { } pattern ? Sung(exercise, pattern) : Counted(exercise),
-            ("tempo", string.Create(CultureInfo.InvariantCulture, $"{usual.BeatsPerMinute:0.#} ({from.BeatsPerMinute:0.#} to {to.BeatsPerMinute:0.#})")),
+            ("tempo", string.Create(CultureInfo.InvariantCulture, $"{usual.BeatsPerMinute:0.#}, {TempoWordData.Word(usual)} ({from.BeatsPerMinute:0.#} to {to.BeatsPerMinute:0.#})")),
             ("purposes", string.Join(", ", exercise.Purposes.Select(PurposeData.Words))),
             .. Demands(exercise),
             ("instruction", exercise.Instruction),

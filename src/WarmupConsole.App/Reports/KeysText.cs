@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 
 namespace WarmupConsole.App.Reports;
@@ -15,11 +16,11 @@ internal static class KeysText
         StringBuilder text = new();
         foreach ((int index, WarmupStep step) in warmup.Steps.Index())
         {
-            text.Append(CultureInfo.InvariantCulture, $"{index + 1}. {step.Exercise.Title}, {Minutes.Of(step.Planned)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{index + 1}. {step.Exercise.Title}, {ClockText.Of(step.Planned)}\n");
             Keys(text, step, warmup.Choir.Notes);
         }
 
-        return Board(text, warmup).Append(CultureInfo.InvariantCulture, $"Together {Minutes.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
+        return Board(text, warmup).Append(CultureInfo.InvariantCulture, $"Together {ClockText.Of(warmup.Planned)} of {warmup.Plan.Minutes}:00").ToString();
     }
 
     /// <summary>The keys of one exercise alone.</summary>
@@ -27,7 +28,7 @@ internal static class KeysText
     {
         WarmupStep step = warmup.Steps[0];
         StringBuilder text = new();
-        text.Append(CultureInfo.InvariantCulture, $"{step.Exercise.Title}: keys {step.Ladder.Rungs.Count}, announcements {step.Ladder.Announcements.Count}, {Minutes.Of(step.Planned)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{step.Exercise.Title}: keys {step.Ladder.Rungs.Count}, announcements {step.Ladder.Announcements.Count}, {ClockText.Of(step.Planned)}\n");
         Keys(text, step, warmup.Choir.Notes);
         return Board(text, warmup).ToString().TrimEnd('\n');
     }

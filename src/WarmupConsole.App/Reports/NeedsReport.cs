@@ -1,14 +1,19 @@
-using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Reports;
 
 /// <summary>Needs with their numbers as <c>warmup need list --json</c> prints them.</summary>
 internal sealed record NeedsReport(IReadOnlyList<NeedsReport.Need> Needs)
 {
+    /// <summary>The file that it was written to; only after a command that writes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Written { get; init; }
+
     internal static NeedsReport From(IEnumerable<(int Number, ChoirNeed Need)> needs) => new([.. needs.Select(need => Of(need.Number, need.Need))]);
 
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.NeedsReport);
@@ -24,7 +29,7 @@ internal sealed record NeedsReport(IReadOnlyList<NeedsReport.Need> Needs)
         Day(need.Until),
         Day(need.Done));
 
-    private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private static string? Day(DateOnly? day) => day is { } known ? DayText.Write(known) : null;
 
     /// <summary>The fields of needs.yaml; null where a need has none.</summary>
     internal sealed record Need(int Number, string Part, string? Pitch, string? Region, string? Purpose, string Piece, string Bars, string? Until, string? Done);

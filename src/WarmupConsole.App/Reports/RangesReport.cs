@@ -1,13 +1,18 @@
-using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Reports;
 
 /// <summary>The ranges of every part as <c>warmup ranges --json</c> prints them: sounding pitches in the names of files.</summary>
 internal sealed record RangesReport(IReadOnlyList<RangesReport.PartRanges> Parts)
 {
+    /// <summary>The file that it was written to; only after a command that writes.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Written { get; init; }
+
     internal static RangesReport From(Choir choir, DateOnly day) => new([.. choir.Parts.Select(part => Of(part, day))]);
 
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.RangesReport);
@@ -21,7 +26,7 @@ internal sealed record RangesReport(IReadOnlyList<RangesReport.PartRanges> Parts
             part.Singers,
             PitchRangeText.Write(part.Range.Extreme),
             PitchRangeText.Write(part.Range.Comfortable),
-            entry?.From?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            entry?.From is { } from ? DayText.Write(from) : null,
             entry?.IsStart ?? false,
             RangesText.IsDue(part, day));
     }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Reports;
 
@@ -30,7 +30,7 @@ internal static class RangesText
 
     private static string Since(RangeEntry? entry) => entry switch
     {
-        { From: { } from } => AppTexts.Since(from.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+        { From: { } from } => AppTexts.Since(DayText.Write(from)),
         { IsStart: true } => AppTexts.StartRange,
         _ => AppTexts.UndatedRange,
     };

@@ -10,8 +10,8 @@ namespace WarmupConsole.App.Running;
 /// <param name="Path">The log.</param>
 /// <param name="Warmup">Made from what the log keeps.</param>
 /// <param name="Facts">Where it was.</param>
-/// <param name="Spent">Time spent until then.</param>
-internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts, TimeSpan Spent)
+/// <param name="Spent">Time spent until then, in the whole and in the step.</param>
+internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts, (TimeSpan Whole, TimeSpan Step) Spent)
 {
     // An evening's rehearsal: after that nobody means to go on with the same warm-up.
     private static readonly TimeSpan StillTonight = TimeSpan.FromHours(6);
@@ -48,8 +48,18 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
         Warmup planned = WarmupBuilder.Build(content.Choir, plan, content.Exercises);
         Warmup warmup = planned with { Steps = [.. planned.Steps, .. content.PutIn(log.Records)] };
         return facts.Order.Append(facts.StepIndex).All(step => step >= 0 && step < warmup.Steps.Count)
-            ? new(path, warmup, facts, SessionReview.From(log.Records, content.Choir, content.Exercises).Spent)
+            ? new(path, warmup, facts, (TimeOf(log.Records, content), TimeOf(SinceStep(log.Records), content)))
             : null;
+    }
+
+    private static TimeSpan TimeOf(IReadOnlyList<SessionRecord> records, LoggedContent content) =>
+        SessionReview.From(records, content.Choir, content.Exercises).Spent;
+
+    /// <summary>From the last introduction on, where the step's clock began.</summary>
+    private static IReadOnlyList<SessionRecord> SinceStep(IReadOnlyList<SessionRecord> records)
+    {
+        int start = records.Index().Last(record => record.Item.Event is StepStarted).Index;
+        return [.. records.Skip(start)];
     }
 
     /// <summary>An open run has a plan without steps; null for one that cannot be read any more.</summary>

@@ -39,7 +39,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))
         {
-            run.Host.Post(new LiveInput.LogTrouble(fault.ToString()));
+            run.Host.Post(new LiveInput.Warning(fault.ToString()));
         }
 
         int code;

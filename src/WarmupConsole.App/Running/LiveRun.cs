@@ -61,7 +61,7 @@ internal sealed class LiveRun
         }
         else if (report.Kind != PlayerReportKind.PortOpened)
         {
-            Host.Post(new LiveInput.LogTrouble(report.Sentence));
+            Host.Post(new LiveInput.Warning(report.Sentence));
         }
         else if (_portWasLost)
         {
@@ -73,6 +73,6 @@ internal sealed class LiveRun
     private void OnLogFailed(string sentence)
     {
         Host.Show(status => status with { Log = sentence, LogInTrouble = true });
-        Host.Post(new LiveInput.LogTrouble(sentence));
+        Host.Post(new LiveInput.Warning(sentence));
     }
 }

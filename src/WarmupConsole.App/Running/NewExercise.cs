@@ -1,5 +1,6 @@
 using System.CommandLine;
 using WarmupConsole.App.Commands;
+using WarmupConsole.App.Reports;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Storage.Exercises;
@@ -11,6 +12,9 @@ namespace WarmupConsole.App.Running;
 /// <summary>Brings a new exercise into a choir's folder; nothing is written unless it is whole and wanted, and what was typed is shown when it is not.</summary>
 internal sealed class NewExercise(Composition composition, ChoirFolder folder, PortChoice port, InvocationConfiguration surroundings)
 {
+    /// <summary>True to print what was written as JSON; then nothing is asked.</summary>
+    internal bool PrintsJson { get; init; }
+
     /// <summary>Takes the rest of the fields as they are proposed, and writes.</summary>
     internal int AtOnce(ExerciseForm form)
     {
@@ -69,7 +73,7 @@ internal sealed class NewExercise(Composition composition, ChoirFolder folder, P
             return Kept(form, ExitCodes.BadInput);
         }
 
-        surroundings.Output.WriteLine(AppTexts.PlanWritten(path));
+        surroundings.Output.WriteLine(PrintsJson ? (ExercisesReport.From([exercise]) with { Written = path }).ToJson() : AppTexts.ExerciseWritten(path, exercise.Id));
         return ExitCodes.Ok;
     }
 

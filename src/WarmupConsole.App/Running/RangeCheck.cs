@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using WarmupConsole.App.Commands;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Voices;
@@ -39,7 +38,7 @@ internal sealed class RangeCheck(Composition composition, InvocationConfiguratio
 
     private int Ask(RangeDialogue dialogue, ChoirFolder folder, Part part)
     {
-        string day = composition.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        string day = DayText.Write(composition.Today);
         if (dialogue.HasEnded || dialogue.Ask(part, day) is not { } range)
         {
             return ExitCodes.Ok;

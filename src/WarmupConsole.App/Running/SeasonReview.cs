@@ -1,4 +1,3 @@
-using System.Globalization;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Sessions.Findings.Exposure;
@@ -53,7 +52,7 @@ internal sealed record SeasonReview(
     internal IReadOnlyList<string> NotTold => [.. Dismissed.Select(Dismissal), .. LeftOut.DefaultIfEmpty(SeasonTexts.Nothing)];
 
     internal static string Dismissal((Finding Finding, Decision Decision) dismissed) => SeasonTexts.Dismissed(
-        dismissed.Finding.Id, dismissed.Decision.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), dismissed.Decision.Why);
+        dismissed.Finding.Id, DayText.Write(dismissed.Decision.On), dismissed.Decision.Why);
 
     private static IEnumerable<string> NotWeighed(ChoirFindings all, Practised practised) =>
     [

@@ -8,14 +8,14 @@ public static class PortOutlook
     /// <param name="why">Whose wish it is, such as "chosen with --port"; not used when nobody wished for anything.</param>
     public static IReadOnlyList<string> Lines(PortListing listing, PortChoice choice, string why)
     {
-        int used = PortNames.Find(listing.Names, choice);
+        int used = Find(listing, choice);
         List<string> lines = [.. listing.Names.Select((name, i) => Line(name, i == used))];
         if (lines.Count > 0)
         {
             lines.Add("");
         }
 
-        lines.Add(Verdict(listing, choice, used, why));
+        lines.Add(Verdict(listing, choice, why));
         if (used >= 0 && listing.Names.Count(name => name == listing.Names[used]) > 1)
         {
             lines.Add(PortTexts.SameName(listing.Names[used]));
@@ -24,16 +24,22 @@ public static class PortOutlook
         return lines;
     }
 
+    /// <summary>The port of the list that would be played on, or null.</summary>
+    public static string? Used(PortListing listing, PortChoice choice) => Find(listing, choice) is >= 0 and int used ? listing.Names[used] : null;
+
+    /// <summary>What would sound, and why, in one sentence.</summary>
+    public static string Verdict(PortListing listing, PortChoice choice, string why) => (choice.Kind, Used(listing, choice)) switch
+    {
+        (PortChoiceKind.None, _) => PortTexts.NothingWanted,
+        _ when RawDevices.IsPath(choice) => PortTexts.WouldUse(choice.Name, why),
+        (PortChoiceKind.Named, null) => PortTexts.NotFound(choice.Name, listing.Names),
+        (_, null) => listing.Trouble ?? PortTexts.NoneFound,
+        (PortChoiceKind.First, { } used) => PortTexts.WouldUse(used, PortTexts.FirstFound),
+        (_, { } used) => PortTexts.WouldUse(used, why),
+    };
+
+    private static int Find(PortListing listing, PortChoice choice) => PortNames.Find(listing.Names, choice);
+
     private static string Line(string name, bool isUsed) =>
         $"{(isUsed ? '>' : ' ')} {name}{(PortNames.IsLoopback(name) ? PortTexts.LoopbackRemark : "")}";
-
-    private static string Verdict(PortListing listing, PortChoice choice, int used, string why) => choice.Kind switch
-    {
-        PortChoiceKind.None => PortTexts.NothingWanted,
-        _ when RawDevices.IsPath(choice) => PortTexts.WouldUse(choice.Name, why),
-        PortChoiceKind.Named when used < 0 => PortTexts.NotFound(choice.Name, listing.Names),
-        _ when used < 0 => listing.Trouble ?? PortTexts.NoneFound,
-        PortChoiceKind.First => PortTexts.WouldUse(listing.Names[used], PortTexts.FirstFound),
-        _ => PortTexts.WouldUse(listing.Names[used], why),
-    };
 }

@@ -77,16 +77,8 @@ internal sealed class KeyFit
         : Rung(midi, static (keys, tonic) => keys.Extreme.Contains(tonic));
 
     /// <summary>The parts that sing in a rung and rest in another one because they could not sing it at all.</summary>
-    internal List<Part> BeyondExtreme(Rung singing, Rung next) =>
-        [.. _parts.Where((keys, index) => singing.Parts[index].Sings && !next.Parts[index].Sings && !keys.Extreme.Contains(next.Tonic.Midi)).Select(keys => keys.Part)];
-
-    /// <summary>Lowest and highest note of a part in a key.</summary>
-    internal PitchRange Span(Part part, Pitch tonic, int octaveShift = 0)
-    {
-        Pitch placed = tonic.Octaves(part.PlacementOctaves + octaveShift);
-        ExerciseDemands demands = Array.Find(_parts, keys => keys.Part.Id == part.Id).Demands;
-        return new(placed.Transpose(demands.Low), placed.Transpose(demands.High));
-    }
+    internal List<PartKeys> BeyondExtreme(Rung singing, Rung next) =>
+        [.. _parts.Where((keys, index) => singing.Parts[index].Sings && !next.Parts[index].Sings && !keys.Extreme.Contains(next.Tonic.Midi))];
 
     private Rung Rung(int midi, Func<PartKeys, int, bool> sings)
     {
@@ -97,7 +89,7 @@ internal sealed class KeyFit
             PartKeys keys = _parts[i];
             bool isIn = sings(keys, midi);
             int shift = isIn || !Spec.TakesOctave ? 0 : Shift(keys, midi);
-            parts[i] = new(keys.Part, isIn || shift != 0, Span(keys.Part, tonic, shift)) { OctaveShift = shift };
+            parts[i] = new(keys.Part, isIn || shift != 0, keys.Span(tonic, shift)) { OctaveShift = shift };
         }
 
         return new(tonic, _mode, parts);

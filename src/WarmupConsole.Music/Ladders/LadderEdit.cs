@@ -43,8 +43,8 @@ public static class LadderEdit
             AddWayBack(longer);
         }
 
-        List<Part> beyond = fit.BeyondExtreme(rungs[from], added);
-        return new(longer, added, beyond, LadderReasons.BeyondExtreme(fit, beyond, added.Tonic.Midi));
+        List<PartKeys> beyond = fit.BeyondExtreme(rungs[from], added);
+        return new(longer, added, [.. beyond.Select(keys => keys.Part)], LadderReasons.BeyondExtreme(fit, beyond, added.Tonic.Midi));
     }
 
     /// <summary>Beyond the top, or, when the top was the last key, beyond the bottom.</summary>

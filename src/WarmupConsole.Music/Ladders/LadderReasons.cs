@@ -42,10 +42,10 @@ internal static class LadderReasons
     }
 
     /// <summary>For a key beyond extreme: who could not sing it.</summary>
-    internal static string BeyondExtreme(KeyFit fit, IEnumerable<Part> parts, int midi)
+    internal static string BeyondExtreme(KeyFit fit, IEnumerable<PartKeys> parts, int midi)
     {
         Pitch tonic = fit.Tonic(midi);
-        return string.Join(' ', parts.Select(part => $"In {fit.Notes.WriteName(tonic)} {Need((fit.Notes, fit.Span(part, tonic)), part, part.Range.Extreme, Extreme)}: they would rest."));
+        return string.Join(' ', parts.Select(keys => $"In {fit.Notes.WriteName(tonic)} {Need((fit.Notes, keys.Span(tonic)), keys.Part, keys.Part.Range.Extreme, Extreme)}: they would rest."));
     }
 
     private static string TooWide(PartKeys narrow)
@@ -64,17 +64,18 @@ internal static class LadderReasons
     }
 
     /// <summary>The limiting part that a key lies beyond; where any part will do, the one it lies beyond the least.</summary>
-    private static Part Blocker(KeyFit fit, int tonic)
+    private static PartKeys Blocker(KeyFit fit, int tonic)
     {
         PartKeys[] beyond = [.. fit.Limiting.Where(keys => !keys.Allowed.Contains(tonic))];
-        return (fit.AnyPartWillDo ? beyond.MinBy(Distance) : beyond.MaxBy(Distance)).Part;
+        return fit.AnyPartWillDo ? beyond.MinBy(Distance) : beyond.MaxBy(Distance);
 
         int Distance(PartKeys keys) => Math.Max(keys.Allowed.Low - tonic, tonic - keys.Allowed.High);
     }
 
-    private static string Need(KeyFit fit, Part part, int midi)
+    private static string Need(KeyFit fit, PartKeys keys, int midi)
     {
-        (NoteNaming, PitchRange) span = (fit.Notes, fit.Span(part, fit.Tonic(midi)));
+        (NoteNaming, PitchRange) span = (fit.Notes, keys.Span(fit.Tonic(midi)));
+        Part part = keys.Part;
         int reach = fit.Spec.ReachPercent;
         return reach switch
         {

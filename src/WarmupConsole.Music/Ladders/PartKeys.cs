@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Music.Ladders;
@@ -11,6 +12,13 @@ namespace WarmupConsole.Music.Ladders;
 /// <param name="Extreme">Inside extreme.</param>
 internal readonly record struct PartKeys(Part Part, ExerciseDemands Demands, KeyWindow Allowed, KeyWindow Singing, KeyWindow Extreme)
 {
+    /// <summary>Lowest and highest note of its line in a key.</summary>
+    internal PitchRange Span(Pitch tonic, int octaveShift = 0)
+    {
+        Pitch placed = tonic.Octaves(Part.PlacementOctaves + octaveShift);
+        return new(placed.Transpose(Demands.Low), placed.Transpose(Demands.High));
+    }
+
     /// <summary>
     /// Reach widens comfortable towards extreme at each end by its share of the distance, rounded down to whole semitones:
     /// half of one semitone asks for nothing more.

@@ -28,6 +28,12 @@ public sealed record Choir
     /// <summary>Kinds of mark that this director added to the usual ones.</summary>
     public IReadOnlyList<MarkKind> OwnMarkKinds { get; init; } = [];
 
+    /// <summary>The choir with the ranges that its parts have now and no others.</summary>
+    public Choir WithoutHistory() => this with
+    {
+        Parts = [.. Parts.Select(part => part with { History = [new(null, part.Range, part.History.Any(entry => entry.IsStart && entry.Range == part.Range))] })],
+    };
+
     /// <summary>The choir with the ranges that its parts have on a day.</summary>
     public Choir AsOf(DateOnly day) => this with { Parts = [.. Parts.Select(part => part.AsOf(day))] };
 }

@@ -66,8 +66,8 @@ public static class FindingText
         return $"{string.Join(", ", pitches)}. Accept it with: warmup ranges accept {advice.Part}";
     }
 
-    /// <summary>"33 % of the time (21 to 47 %)".</summary>
-    private static string Share(Rate rate) => string.Create(
+    /// <summary>"33 % of the time (21 to 47 %)"; "next to never" where all of that would be 0.</summary>
+    private static string Share(Rate rate) => Percent(rate.High) == "0" ? "next to never" : string.Create(
         CultureInfo.InvariantCulture, $"{Percent(rate.Share)} % of the time ({Percent(rate.Low)} to {Percent(rate.High)} %)");
 
     private static string Circumstance(Circumstance one)

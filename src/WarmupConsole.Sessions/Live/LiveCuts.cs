@@ -48,7 +48,7 @@ public sealed class LiveCuts
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(cut);
         string title = session.Warmup.Steps[cut.Step].Exercise.Title;
-        return cut.IsWhole ? LiveTexts.LeaveOut(title, PlanTexts.Clock(cut.Saves)) : LiveTexts.NoWayBack(title, PlanTexts.Clock(cut.Saves));
+        return cut.IsWhole ? LiveTexts.LeaveOut(title, ClockText.Of(cut.Saves)) : LiveTexts.NoWayBack(title, ClockText.Of(cut.Saves));
     }
 
     internal void Take()

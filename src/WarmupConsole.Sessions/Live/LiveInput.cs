@@ -50,6 +50,6 @@ public abstract record LiveInput
     /// <summary>Something outside is well again; the director is told.</summary>
     public sealed record News(string Sentence) : LiveInput;
 
-    /// <summary>The session log cannot be written; the director is told and the music goes on.</summary>
-    public sealed record LogTrouble(string Sentence) : LiveInput;
+    /// <summary>Something outside is not as it should be, such as a log that cannot be written; the director is told and the music goes on.</summary>
+    public sealed record Warning(string Sentence) : LiveInput;
 }

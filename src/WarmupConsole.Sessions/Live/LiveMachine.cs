@@ -24,14 +24,14 @@ public static class LiveMachine
     /// <param name="warmup">Made from the plan, choir and exercises that the log keeps.</param>
     /// <param name="facts">Folded from the log.</param>
     /// <param name="now">The moment of resumption.</param>
-    /// <param name="spent">Time spent in the warm-up before it was cut off.</param>
-    public static LiveOutcome Resume(Warmup warmup, SessionFacts facts, Moment now, TimeSpan spent = default)
+    /// <param name="spent">Time spent before it was cut off: in the warm-up, and in the step it had come to.</param>
+    public static LiveOutcome Resume(Warmup warmup, SessionFacts facts, Moment now, (TimeSpan Whole, TimeSpan Step) spent = default)
     {
         ArgumentNullException.ThrowIfNull(warmup);
         ArgumentNullException.ThrowIfNull(facts);
         LiveSession anew = New(warmup, now);
         LiveTurn turn = new();
-        turn.Begin(anew with { Clocks = anew.Clocks with { WholeSpent = spent } }, now);
+        turn.Begin(anew with { Clocks = anew.Clocks with { WholeSpent = spent.Whole, StepSpent = spent.Step } }, now);
         LiveResume.Into(turn, facts);
         return turn.Outcome;
     }
@@ -93,7 +93,7 @@ public static class LiveMachine
             case LiveInput.SwapOctave:
                 Act(LiveAction.SwapOctave, input, states);
                 break;
-            case LiveInput.Trouble or LiveInput.News or LiveInput.LogTrouble:
+            case LiveInput.Trouble or LiveInput.News or LiveInput.Warning:
                 Hear(input, states);
                 break;
             default:
@@ -113,8 +113,8 @@ public static class LiveMachine
             case LiveInput.News news:
                 states.Turn.Tell(news.Sentence);
                 break;
-            case LiveInput.LogTrouble trouble:
-                states.Turn.Tell(trouble.Sentence, trouble: true);
+            case LiveInput.Warning warning:
+                states.Turn.Tell(warning.Sentence, trouble: true);
                 break;
         }
     }

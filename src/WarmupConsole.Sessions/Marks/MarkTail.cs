@@ -152,7 +152,7 @@ internal sealed class MarkTail(IReadOnlyList<Part> meant, NoteNaming notes, Mark
         {
             Pitch = hasOctave ? pitch : OnlyOctaveOf(pitch);
             // The log has one set of names; what is shown has the choir's.
-            places.Add(Pitch is null ? "on " + pitch.Name : "");
+            places.Add(Pitch is null ? PlaceData.On + pitch.Name : "");
         }
 
         return isPitch;

@@ -28,7 +28,8 @@ internal static class PlaceData
         ("degree 8", ["octave", "eighth"]),
     ];
 
-    private const string On = "on ";
+    /// <summary>Before the name of a note without an octave.</summary>
+    internal const string On = "on ";
 
     internal static PhraseBook<string> Book { get; } = MakeBook();
 

@@ -36,10 +36,7 @@ public sealed record ChoirNeed
     /// <summary>True when it still matters on a day.</summary>
     public bool IsOpenOn(DateOnly day) => Done is null && (Until is null || day <= Until);
 
-    /// <summary>"soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027".</summary>
-    public string Words => WordsIn(NoteNaming.Scientific);
-
-    /// <summary>The same, with notes named as a choir does.</summary>
+    /// <summary>"soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027", with notes named as a choir does.</summary>
     public string WordsIn(NoteNaming notes)
     {
         string what = (Pitch is { } pitch ? notes.Write(pitch) : null) ?? Region?.In(notes) ?? (Purpose is { } purpose ? PurposeData.Words(purpose) : "");

@@ -2,6 +2,7 @@ using System.Globalization;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Planning.Rules;
 
@@ -36,10 +37,10 @@ internal static class PlanTexts
         $"{Step(step, exercise)} has no key to sing in. {string.Join(' ', reasons)} Limit it to one part or any part, or allow more reach.".Replace("  ", " ", StringComparison.Ordinal);
 
     internal static string TooLong(TimeSpan planned, int minutes) =>
-        $"The steps take {Clock(planned)}, more than the {minutes} minutes of the plan. Leave a step out, ask for fewer keys, or give the plan more minutes.";
+        $"The steps take {ClockText.Of(planned)}, more than the {minutes} minutes of the plan. Leave a step out, ask for fewer keys, or give the plan more minutes.";
 
     internal static string TooShort(TimeSpan planned, int minutes) =>
-        $"The steps take only {Clock(planned)} of the {minutes} minutes of the plan. Add a step or more keys, or give the plan fewer minutes.";
+        $"The steps take only {ClockText.Of(planned)} of the {minutes} minutes of the plan. Add a step or more keys, or give the plan fewer minutes.";
 
     internal static string ShortShare(int minutes, int usual, int rehearsal) =>
         $"{minutes} minutes is little for a rehearsal of {rehearsal}: by common practice a warm-up takes about an eighth of it and at least 10 minutes, here {usual}.";
@@ -58,7 +59,7 @@ internal static class PlanTexts
         $"Nothing here is for {string.Join(", ", families)}. A plan serves most functions of the voice, others another week: exchange an exercise for one that serves them (warmup exercises find).";
 
     internal static string LongRest(int step, Exercise exercise, Part part, TimeSpan rest) =>
-        $"From {LowerStep(step, exercise)} on {PartPlural.Of(part)} rest for {Clock(rest)} while others sing. Voices cool down: let them take the octave, give them more tolerance, or put something for everyone in between.";
+        $"From {LowerStep(step, exercise)} on {PartPlural.Of(part)} rest for {ClockText.Of(rest)} while others sing. Voices cool down: let them take the octave, give them more tolerance, or put something for everyone in between.";
 
     internal static string ManyAnnouncements(int step, Exercise exercise, IReadOnlyList<LadderAnnouncement> announcements) =>
         string.Create(CultureInfo.InvariantCulture, $"{Step(step, exercise)} has {announcements.Count} entries and exits to announce; the first: {announcements[0].Sentence} Few are better: change its tolerance, or limit it to one group.");
@@ -92,10 +93,6 @@ internal static class PlanTexts
 
     internal static string BareTooSoon(int days, int least) =>
         $"The last rehearsal without a warm-up was only {days} days ago; by common practice {least} lie between two. Move it, or plan a warm-up.";
-
-    /// <summary>"9:05" for nine minutes and five seconds.</summary>
-    internal static string Clock(TimeSpan time) =>
-        $"{(int)time.TotalMinutes}:{time.Seconds.ToString("00", CultureInfo.InvariantCulture)}";
 
     private static string LowerStep(int step, Exercise exercise) => $"step {step + 1} ({exercise.Title})";
 

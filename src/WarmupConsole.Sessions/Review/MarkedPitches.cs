@@ -3,6 +3,7 @@ using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Review;
 
@@ -38,8 +39,12 @@ internal static class MarkedPitches
         "top" => index == sung.Count - 1,
         "bottom" => index == 0,
         _ when place.StartsWith("degree ", StringComparison.Ordinal) => IsDegree(place["degree ".Length..], pitch, rung.Tonic),
-        _ => place == "on " + pitch.Name,
+        _ => IsNamed(place, pitch),
     };
+
+    /// <summary>"on D♯" means what sounds so, however the key spells it.</summary>
+    private static bool IsNamed(string place, Pitch pitch) => place.StartsWith(PlaceData.On, StringComparison.Ordinal)
+        && Pitch.TryParse(place[PlaceData.On.Length..] + "4", out Pitch named) && (pitch.Midi - named.Midi) % Octave == 0;
 
     /// <summary>By letter name, so that the third is meant in major and minor alike; 1 and 8 are one letter and are not told apart.</summary>
     private static bool IsDegree(string degree, Pitch pitch, Pitch tonic) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 
@@ -30,12 +31,13 @@ internal static class ReviewSummary
         string how = review.Ending switch
         {
             "finished" => "Led to its end in",
+            "ended" when review.PlannedMinutes is null => "Led for",
             "ended" => "Ended early after",
             SessionReview.Running => "Still running, so far",
             _ => "Cut off after",
         };
         string minutes = review.PlannedMinutes is { } planned ? $" of {planned} minutes" : "";
-        return $"{how} {ReviewText.Clock(review.Spent)}{minutes}: {Steps(review)}.";
+        return $"{how} {ClockText.Of(review.Spent)}{minutes}: {Steps(review)}.";
     }
 
     /// <summary>"all 12 steps", "7 of 12 steps, 2 passed over, 3 never begun".</summary>

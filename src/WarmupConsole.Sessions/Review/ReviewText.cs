@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 
@@ -36,8 +37,6 @@ public static class ReviewText
 
     internal static string Count(int number, string thing) => number == 1 ? $"1 {thing}" : $"{number} {thing}s";
 
-    internal static string Clock(TimeSpan time) => $"{(int)time.TotalMinutes}:{time.Seconds.ToString("00", CultureInfo.InvariantCulture)}";
-
     /// <summary>The parts of one mark; empty when it was everyone.</summary>
     internal static IReadOnlyList<string> PartsOf(ReviewMark[] mark, Choir choir)
     {
@@ -72,7 +71,7 @@ public static class ReviewText
         string notBegun = review.Ending == SessionReview.Running ? "to come" : "never began";
         foreach (ReviewStep step in review.Steps.Concat(review.NotBegun).OrderBy(step => step.Step))
         {
-            string course = review.NotBegun.Contains(step) ? $"     –  {notBegun}" : $"{Clock(step.Spent),6}  {Work(step)}";
+            string course = review.NotBegun.Contains(step) ? $"     –  {notBegun}" : $"{ClockText.Of(step.Spent),6}  {Work(step)}";
             text.Append(CultureInfo.InvariantCulture, $"  {step.Step + 1,2}  {MarkText.Clean(step.Title),-32} {course}\n");
         }
     }
@@ -87,12 +86,12 @@ public static class ReviewText
         foreach (ReviewCut cut in review.Cuts)
         {
             string what = cut.IsWhole ? "left out" : "no way back";
-            text.Append(CultureInfo.InvariantCulture, $"  {cut.Step + 1,2}  {MarkText.Clean(cut.Title),-32} {what}, saved {Clock(cut.Saved)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {cut.Step + 1,2}  {MarkText.Clean(cut.Title),-32} {what}, saved {ClockText.Of(cut.Saved)}\n");
         }
     }
 
     private static string Work(ReviewStep step) => step.HasWork
-        ? $"of it talk {Clock(step.Talk)}, {(step.HasKeys ? Count(step.Rungs, "key") : Count(step.Rounds, "round"))}"
+        ? $"of it talk {ClockText.Of(step.Talk)}, {(step.HasKeys ? Count(step.Rungs, "key") : Count(step.Rounds, "round"))}"
         : $"passed over: {(step.HasKeys ? "no key was sung to its end" : "no round was begun")}";
 
     private static void WriteMarks(StringBuilder text, SessionReview review, Choir choir)

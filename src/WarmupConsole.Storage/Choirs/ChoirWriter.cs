@@ -8,7 +8,7 @@ using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Choirs;
 
-/// <summary>Writes a choir so that it reads back as the same, with the ranges that its parts have now and no others.</summary>
+/// <summary>Writes a choir so that it reads back as the same, with all ranges that its parts ever had.</summary>
 internal static class ChoirWriter
 {
     internal static string Write(Choir choir)
@@ -25,7 +25,7 @@ internal static class ChoirWriter
             WritePart(text, part);
         }
 
-        WriteList(text, "concerts", choir.Concerts.Select(concert => $"{{date: {RangesFile.Day(concert.Date)}, title: {YamlLine.Quote(concert.Title)}}}"));
+        WriteList(text, "concerts", choir.Concerts.Select(concert => $"{{date: {DayText.Write(concert.Date)}, title: {YamlLine.Quote(concert.Title)}}}"));
         WriteList(text, "marks", choir.OwnMarkKinds.Select(Mark));
         return text.ToString();
     }
@@ -38,10 +38,24 @@ internal static class ChoirWriter
         Line(text, "    ", "groups", part.Groups.Count == 0 ? null : YamlLine.List(part.Groups));
         Line(text, "    ", "singers", part.Singers == 0 ? null : Number(part.Singers));
         Line(text, "    ", "placement", part.PlacementOctaves == 0 ? null : Number(part.PlacementOctaves));
-        Line(text, "    ", "extreme", PitchRangeText.Write(part.Range.Extreme));
-        Line(text, "    ", "comfortable", PitchRangeText.Write(part.Range.Comfortable));
-        Line(text, "    ", "start", part.History.Any(entry => entry.IsStart && entry.Range == part.Range) ? "true" : null);
+        WriteRanges(text, part.History.Count == 0 ? [new(null, part.Range, IsStart: false)] : part.History);
     }
+
+    private static void WriteRanges(StringBuilder text, IReadOnlyList<RangeEntry> history)
+    {
+        foreach (RangeEntry plain in history.Where(entry => entry.From is null))
+        {
+            Line(text, "    ", "extreme", PitchRangeText.Write(plain.Range.Extreme));
+            Line(text, "    ", "comfortable", PitchRangeText.Write(plain.Range.Comfortable));
+            Line(text, "    ", "start", plain.IsStart ? "true" : null);
+        }
+
+        RangeEntry[] dated = [.. history.Where(entry => entry.From is not null)];
+        text.Append(dated.Length == 0 ? "" : "    ranges:\n").AppendJoin("", dated.Select(entry => $"      - {Dated(entry)}\n"));
+    }
+
+    private static string Dated(RangeEntry entry) =>
+        $"{{from: {DayText.Write(entry.From!.Value)}, extreme: {PitchRangeText.Write(entry.Range.Extreme)}, comfortable: {PitchRangeText.Write(entry.Range.Comfortable)}}}";
 
     private static void WriteList(StringBuilder text, string name, IEnumerable<string> rows)
     {

@@ -60,7 +60,7 @@ internal static class PartsReader
 
     /// <summary>First letter and plural of the name.</summary>
     private static string[] DefaultLetters(string name) =>
-        name.Length == 0 ? [] : [name[..1].ToLowerInvariant(), name.ToLowerInvariant() + "s"];
+        name.Length == 0 ? [] : [name[..1].ToLowerInvariant(), PartPlural.OfName(name.ToLowerInvariant())];
 
     private static string Capital(string id) => id.Length == 0 ? "" : char.ToUpperInvariant(id[0]) + id[1..];
 

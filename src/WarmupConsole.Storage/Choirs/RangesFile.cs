@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
@@ -65,13 +64,11 @@ public static class RangesFile
 
     /// <summary>A line, without its end.</summary>
     public static string Write(MeasuredRange range) =>
-        $$"""{"format": 1, "from": "{{Day(range.From)}}", "part": "{{range.PartId}}", "extreme": "{{PitchRangeText.Write(range.Range.Extreme)}}", "comfortable": "{{PitchRangeText.Write(range.Range.Comfortable)}}"}""";
+        $$"""{"format": 1, "from": "{{DayText.Write(range.From)}}", "part": "{{range.PartId}}", "extreme": "{{PitchRangeText.Write(range.Range.Extreme)}}", "comfortable": "{{PitchRangeText.Write(range.Range.Comfortable)}}"}""";
 
     /// <summary>The choir with these lines in the histories of its parts. Of the same day choir.yaml counts; lines of parts that are gone wait for their return.</summary>
     public static Choir Join(Choir choir, IReadOnlyList<MeasuredRange> measured) =>
         measured.Count == 0 ? choir : choir with { Parts = [.. choir.Parts.Select(part => Join(part, measured))] };
-
-    internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static Part Join(Part part, IReadOnlyList<MeasuredRange> measured) => part with
     {

@@ -43,7 +43,7 @@ internal static class RangesReader
         foreach (MapReader fields in dated)
         {
             DateOnly? from = fields.Date("from");
-            UniqueCheck.Add(days, fields, "from", from is { } day ? RangesFile.Day(day) : "");
+            UniqueCheck.Add(days, fields, "from", from is { } day ? DayText.Write(day) : "");
             if (Read(fields) is { } range && from is not null)
             {
                 entries.Add(new(from, range, IsStart: false));

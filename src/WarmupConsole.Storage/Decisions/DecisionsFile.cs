@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -60,7 +59,7 @@ public static class DecisionsFile
 
     /// <summary>A line, without its end.</summary>
     public static string Write(Decision decision) =>
-        $$"""{"format": 1, "on": "{{decision.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}}", "finding": "{{decision.Finding}}", "do": "{{(decision.IsDismissal ? Dismiss : Restore)}}", "why": "{{JsonEncodedText.Encode(decision.Why, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}}"}""";
+        $$"""{"format": 1, "on": "{{DayText.Write(decision.On)}}", "finding": "{{decision.Finding}}", "do": "{{(decision.IsDismissal ? Dismiss : Restore)}}", "why": "{{JsonEncodedText.Encode(decision.Why, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}}"}""";
 
     /// <summary>The findings that are dismissed now, with the decision that did it.</summary>
     public static IReadOnlyDictionary<string, Decision> Dismissed(IEnumerable<Decision> decisions) => decisions

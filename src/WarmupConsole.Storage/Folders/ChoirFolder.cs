@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Sessions.Choirs;
@@ -99,8 +98,8 @@ public sealed class ChoirFolder
     }
 
     /// <summary>The date that a plan's name begins with, or null: it holds where the plan says none inside.</summary>
-    public static DateOnly? DateIn(string path) => Path.GetFileName(path) is { Length: >= 10 } name
-        && DateOnly.TryParseExact(name[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) ? date : null;
+    public static DateOnly? DateIn(string path) => Path.GetFileName(path) is { Length: >= DayText.Length } name
+        && DayText.TryRead(name[..DayText.Length], out DateOnly date) ? date : null;
 
     /// <summary>Reads a plan and looks its names up in this choir.</summary>
     public FileRead<LoadedPlan> ReadPlan(string path)
@@ -114,7 +113,7 @@ public sealed class ChoirFolder
 
     /// <summary>Where the plan of a day is written.</summary>
     public string PlanPathFor(DateOnly date) =>
-        Path.Combine(WriteRoot, Plans, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + YamlExtension);
+        Path.Combine(WriteRoot, Plans, DayText.Write(date) + YamlExtension);
 
     /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
     public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
@@ -136,7 +135,7 @@ public sealed class ChoirFolder
 
         Choir choir = RangesFile.Join(written.Choir, measured.Value).AsOf(day ?? DateOnly.MaxValue);
         bool isAsWritten = choir.Parts.All(part => part.History.Count <= 1);
-        string yaml = isAsWritten ? written.ChoirYaml : ChoirFile.Write(choir);
+        string yaml = isAsWritten ? written.ChoirYaml : ChoirFile.Write(choir.WithoutHistory());
         return new(new(written.Root, written.WriteRoot, choir, yaml, written.Exercises), []);
     }
 

@@ -27,7 +27,11 @@ public static class NewChoir
     public static IReadOnlyList<string> Voicings { get; } = [.. Rows.Select(row => row.Voices)];
 
     /// <summary>Where the first plan is written.</summary>
-    public static string PlanPath(string root, DateOnly day) => Path.Combine(root, "plans", RangesFile.Day(day) + ".yaml");
+    public static string PlanPath(string root, DateOnly day) => Path.Combine(root, "plans", DayText.Write(day) + ".yaml");
+
+    /// <summary>All files that are written, the choir's own last.</summary>
+    public static IReadOnlyList<string> Paths(string root, DateOnly day) =>
+        [Path.Combine(root, "exercises", "example.txt"), PlanPath(root, day), Path.Combine(root, ChoirFile.Name)];
 
     /// <summary>
     /// Writes a new folder, or into one that is empty; null, or why not. choir.yaml comes last, so that a folder that could not
@@ -44,13 +48,13 @@ public static class NewChoir
         }
 
         string plan = Encoding.UTF8.GetString(Template(Rows.First(row => row.Voices == voices).Plan));
-        (string Path, byte[] Bytes)[] files =
+        byte[][] contents =
         [
-            (Path.Combine(root, "exercises", "example.txt"), Template("exercises")),
-            (PlanPath(root, day), Encoding.UTF8.GetBytes(plan.Replace(DayInTemplates, "date: " + RangesFile.Day(day), StringComparison.Ordinal))),
-            (Path.Combine(root, ChoirFile.Name), Template("choir-" + voices)),
+            Template("exercises"),
+            Encoding.UTF8.GetBytes(plan.Replace(DayInTemplates, "date: " + DayText.Write(day), StringComparison.Ordinal)),
+            Template("choir-" + voices),
         ];
-        return files.Select(file => NewFile.Write(file.Path, file.Bytes) is { } fault ? FileProblem.Whole(file.Path, fault) : null)
+        return Paths(root, day).Zip(contents, (path, bytes) => NewFile.Write(path, bytes) is { } fault ? FileProblem.Whole(path, fault) : null)
             .FirstOrDefault(problem => problem is not null);
     }
 

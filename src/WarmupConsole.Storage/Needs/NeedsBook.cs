@@ -12,13 +12,15 @@ public sealed class NeedsBook
 {
     private readonly string? text;
     private readonly Choir choir;
-    private readonly string path;
 
     private NeedsBook(Choir choir, string path, string? text, IReadOnlyList<ChoirNeed> needs) =>
-        (this.choir, this.path, this.text, Needs) = (choir, path, text, needs);
+        (this.choir, FilePath, this.text, Needs) = (choir, path, text, needs);
 
     /// <summary>In the order of the file; a need is named by its number from 1.</summary>
     public IReadOnlyList<ChoirNeed> Needs { get; }
+
+    /// <summary>Where it is written.</summary>
+    public string FilePath { get; }
 
     /// <summary>How the choir names its notes.</summary>
     public NoteNaming Notes => choir.Notes;
@@ -43,16 +45,16 @@ public sealed class NeedsBook
     public FileRead<NeedsBook> With(IReadOnlyList<(string Name, string Value)> given)
     {
         IReadOnlyList<(string Name, string Value)> fields = [.. given.Select(field => (field.Name, TypedNotes.ForFile(choir.Notes, field.Name, field.Value)))];
-        FileRead<NeedsBook> alone = Of(choir, ("", path), NeedsText.Alone(fields));
+        FileRead<NeedsBook> alone = Of(choir, ("", FilePath), NeedsText.Alone(fields));
         if (!alone.IsGood)
         {
             return new(null, [.. alone.Problems.Select(problem => FileProblem.Whole(NeedsText.OptionAt(problem.Line, fields), problem.Message))]);
         }
 
-        FileRead<NeedsBook> added = NeedsText.Added(text, fields) is { } longer ? Of(choir, (path, path), longer) : new(null, []);
+        FileRead<NeedsBook> added = NeedsText.Added(text, fields) is { } longer ? Of(choir, (FilePath, FilePath), longer) : new(null, []);
         return added.IsGood && added.Value.Needs.SequenceEqual([.. Needs, .. alone.Value.Needs])
             ? added
-            : new(null, [FileProblem.Whole(path, StorageTexts.NeedsNotLast)]);
+            : new(null, [FileProblem.Whole(FilePath, StorageTexts.NeedsNotLast)]);
     }
 
     /// <summary>With one need done, by its number from 1; or why not.</summary>
@@ -60,18 +62,18 @@ public sealed class NeedsBook
     {
         if (number < 1 || number > Needs.Count)
         {
-            return new(null, [FileProblem.Whole(path, StorageTexts.NoSuchNeed(number, Needs.Count))]);
+            return new(null, [FileProblem.Whole(FilePath, StorageTexts.NoSuchNeed(number, Needs.Count))]);
         }
 
         return Needs[number - 1].Done is not null
-            ? new(null, [FileProblem.Whole(path, StorageTexts.NeedIsDone(number))])
-            : Of(choir, (path, path), NeedsText.WithDone(text!, number - 1, day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)));
+            ? new(null, [FileProblem.Whole(FilePath, StorageTexts.NeedIsDone(number))])
+            : Of(choir, (FilePath, FilePath), NeedsText.WithDone(text!, number - 1, DayText.Write(day)));
     }
 
     /// <summary>Writes the file whole beside the old one and puts it in its place; null, or why it could not.</summary>
     public string? Save()
     {
-        string beside = path + ".new";
+        string beside = FilePath + ".new";
         try
         {
             if (File.Exists(beside))
@@ -84,7 +86,7 @@ public sealed class NeedsBook
                 return trouble;
             }
 
-            File.Move(beside, path, overwrite: true);
+            File.Move(beside, FilePath, overwrite: true);
             return null;
         }
         catch (Exception fault) when (FileFault.IsExpected(fault))

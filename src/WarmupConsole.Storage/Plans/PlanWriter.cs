@@ -14,7 +14,7 @@ internal static class PlanWriter
     internal static string Write(Plan plan)
     {
         StringBuilder text = new("format: 1\n");
-        Line(text, "", "date", plan.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        Line(text, "", "date", plan.Date is { } day ? DayText.Write(day) : null);
         Line(text, "", "title", plan.Title.Length == 0 ? null : YamlLine.Quote(plan.Title));
         Line(text, "", "minutes", Number(plan.Minutes));
         Line(text, "", "advance", PlanWords.Advance.Name(plan.Rolling));

@@ -57,7 +57,7 @@ public sealed class ValueReader(ProblemList problems)
     };
 
     public DateOnly? Date(YamlNode node, string name) =>
-        node is YamlText text && DateOnly.TryParseExact(text.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
+        node is YamlText text && DayText.TryRead(text.Value, out DateOnly date)
             ? date
             : RefuseValue<DateOnly>(node, StorageTexts.WrongType(name, "a date such as 2027-02-16", node));
 

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
 using WarmupConsole.Tui.Screens;
@@ -211,9 +212,5 @@ public static class ScreenTexts
         string.Format(System.Globalization.CultureInfo.InvariantCulture, text, values);
 
     /// <summary>Minutes and seconds: "6:40".</summary>
-    public static string Clock(TimeSpan time)
-    {
-        long seconds = (long)Math.Round(Math.Max(0, time.TotalSeconds), MidpointRounding.AwayFromZero);
-        return Of("{0}:{1:00}", seconds / 60, seconds % 60);
-    }
+    public static string Clock(TimeSpan time) => ClockText.Of(time);
 }

@@ -270,7 +270,8 @@ public sealed class ScreenControl(ILiveConsole console)
 
     private void Leave(bool confirmed)
     {
-        Leaves = confirmed || console.Session.State is LiveState.Ready or LiveState.Finished;
+        bool isAtNothing = console.Session is { State: LiveState.Introduce, Step: null };
+        Leaves = confirmed || isAtNothing || console.Session.State is LiveState.Ready or LiveState.Finished;
         _leaveAsked = !Leaves;
         if (_leaveAsked)
         {
@@ -279,6 +280,11 @@ public sealed class ScreenControl(ILiveConsole console)
         else if (Line.IsOpen)
         {
             Keep(); // nothing typed is ever lost
+        }
+
+        if (isAtNothing)
+        {
+            console.Post(new LiveInput.Act(LiveAction.End)); // a run without a plan is over, not cut off
         }
     }
 

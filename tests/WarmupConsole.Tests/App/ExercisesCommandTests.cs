@@ -56,7 +56,7 @@ public sealed class ExercisesCommandTests : IDisposable
         Assert.Contains("  time         2.3 notes a second at most, 2 s on one tone, 7.2 s in one breath\n", tool.Output, StringComparison.Ordinal);
         Assert.Contains("  vowels       0 1 0 (0 closed, 1 open)\n", tool.Output, StringComparison.Ordinal);
         Assert.Contains("  complexity   10\n", tool.Output, StringComparison.Ordinal);
-        Assert.Contains("  tempo        92 (72 to 108)\n", tool.Output, StringComparison.Ordinal);
+        Assert.Contains("  tempo        92, andante (72 to 108)\n", tool.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("caution", tool.Output, StringComparison.Ordinal);
 
         tool.Call("exercises", "show", "five-note-canon");

@@ -76,6 +76,20 @@ public sealed class NoteNamesTests : IDisposable
         Assert.Contains("region: C4-F#4", File.ReadAllText(tool.PathOf("needs.yaml")).Replace("\"", ""), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("german", "fis2")]
+    [InlineData("helmholtz", "f♯''")]
+    public void The_next_plan_gives_its_reasons_and_keys_in_the_choirs_names(string notes, string pitch)
+    {
+        Choir(notes);
+        tool.Call("need", "add", "--part", "soprano", "--pitch", "F#5");
+        tool.Call("need", "add", "--part", "bass", "--region", "C2-B5");
+        Assert.Equal(0, tool.Call("plan", "next"));
+        Assert.Contains($"soprano: {pitch}", tool.Output, StringComparison.Ordinal);
+        Assert.Contains(" keys c", tool.Output, StringComparison.Ordinal);
+        OnlyIn(notes);
+    }
+
     private void Choir(string notes)
     {
         string yaml = File.ReadAllText(tool.PathOf("choir.yaml"));

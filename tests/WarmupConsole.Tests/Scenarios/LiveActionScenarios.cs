@@ -152,21 +152,26 @@ public sealed class LiveActionScenarios
         room.Do(LiveAction.GoOn).Do(LiveAction.InsertNext).Type("hum").Do(ScreenCommand.KeepMark).Do(LiveAction.GoOn);
         Assert.Equal(LiveState.Cue, room.Session.State);
         room.LeadToRung(1).Type("a f").Do(ScreenCommand.KeepMark);
-        AssertResumes(room);
+        Assert.True(AssertResumes(room).Clocks.StepSpent > TimeSpan.FromSeconds(1)); // the step's clock goes on, too
         room.RestOfStep();
         Assert.Equal((LiveState.Introduce, null), (room.Session.State, room.Session.Step));
         Assert.Equal("alto", Assert.Single(room.Logged.Select(record => record.Event).OfType<MarkMade>()).Parts[0]);
         AssertFolds(room);
+        room.Do(ScreenCommand.Leave);
+        Assert.Equal("ended", Assert.Single(room.Logged.Select(record => record.Event).OfType<RunEnded>()).Why); // left where nothing is to come: over, not cut off
     }
 
     /// <summary>As a start of the console would, from nothing but the log.</summary>
-    private static void AssertResumes(Rehearsal room)
+    /// <returns>The session as it would come back.</returns>
+    private static LiveSession AssertResumes(Rehearsal room)
     {
         SessionLog log = SessionLogFile.Read(room.LogPath!).Value!;
         CutOffRun cutOff = CutOffRun.Rebuild(room.LogPath!, log, log.Start!)!;
         LiveSession resumed = LiveMachine.Resume(cutOff.Warmup, cutOff.Facts, room.Clock.Now, cutOff.Spent).Session;
         Assert.Equal(room.Session.Order, resumed.Order);
         Assert.Equal((room.Session.StepIndex, room.Session.Step!.Exercise.Id), (resumed.StepIndex, resumed.Step!.Exercise.Id));
+        Assert.InRange(resumed.Clocks.StepSpent, TimeSpan.Zero, room.Session.Clocks.StepAt(room.Clock.Now));
+        return resumed;
     }
 
     private static void AssertFolds(Rehearsal room) =>

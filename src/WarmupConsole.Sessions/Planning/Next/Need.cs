@@ -35,7 +35,7 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
            where need.IsOpenOn(input.Date) && need.Pitch is not null
            from part in need.PartsOf(input.Choir.Parts)
            where part.Range.Extreme.Contains(need.Pitch!.Value.Midi)
-           select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).Words, input.Date),
+           select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).WordsIn(input.Choir.Notes), input.Date),
     ];
 
     private static IEnumerable<Need> Marked(NextPlanInput input) => input.Review is not { } review

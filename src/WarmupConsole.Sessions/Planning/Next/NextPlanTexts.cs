@@ -1,5 +1,7 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -73,10 +75,10 @@ internal static class NextPlanTexts
     internal static string Extended(int minutes) => $"lengthened to fill the {minutes} minutes";
 
     internal static string OffMinutes(TimeSpan planned, int minutes) =>
-        $"The steps take {PlanTexts.Clock(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
+        $"The steps take {ClockText.Of(planned)} of the {minutes} minutes: change the number of steps or the minutes by hand.";
 
-    internal static string NotServed(ChoirNeed need) =>
-        $"{need.Words}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
+    internal static string NotServed(ChoirNeed need, NoteNaming notes) =>
+        $"{need.WordsIn(notes)}: nothing in this plan serves it; choose an exercise for it by hand (warmup exercises find).";
 
     private static string Evidence(Need need) => need.IsAsked
         ? need.Words

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Pitches;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
@@ -13,11 +14,12 @@ internal static class PlanDifference
         bool isSame = old?.ExerciseId == step.Step.ExerciseId;
         bool isKept = old is not null && isSame && old with { Because = [] } == step.Step with { Because = [] };
         string title = draft.Exercises[step.Step.ExerciseId].Title;
-        string work = Work(draft.Ready(step.Step));
+        NoteNaming notes = draft.Choir.Notes;
+        string work = Work(draft.Ready(step.Step), notes);
         IEnumerable<string> head = (old, isSame) switch
         {
             _ when isKept => [NextPlanTexts.Kept(title, step.IsSettled ? step.Step.Because[0] : "")],
-            ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old)))],
+            ({ }, true) => [NextPlanTexts.Changed(title, work, Work(draft.Ready(old), notes))],
             ({ }, false) => [$"- {draft.Exercises[old.ExerciseId].Title}", NextPlanTexts.New(title, work)],
             _ => [NextPlanTexts.New(title, work)],
         };
@@ -25,11 +27,11 @@ internal static class PlanDifference
     }
 
     /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>
-    private static string Work(WarmupStep step)
+    private static string Work(WarmupStep step, NoteNaming notes)
     {
         IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
         return rungs.Count == 0
             ? NextPlanTexts.Count(step.Rounds, "round")
-            : $"{NextPlanTexts.Count(rungs.Count, "key")} {rungs.MinBy(rung => rung.Tonic)!.Tonic} to {rungs.MaxBy(rung => rung.Tonic)!.Tonic}";
+            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}";
     }
 }

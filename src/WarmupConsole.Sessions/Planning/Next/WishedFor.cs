@@ -8,7 +8,7 @@ internal static class WishedFor
     /// <summary>A sentence for each purpose that no exercise serves, each region that a part does not sing through, and each pitch that none of its parts has.</summary>
     internal static IEnumerable<string> NotServed(NextPlanInput input, Warmup plan) => input.Needs
         .Where(need => need.IsOpenOn(input.Date) && !IsServed(need, plan))
-        .Select(NextPlanTexts.NotServed);
+        .Select(need => NextPlanTexts.NotServed(need, input.Choir.Notes));
 
     private static bool IsServed(ChoirNeed need, Warmup plan) => need switch
     {

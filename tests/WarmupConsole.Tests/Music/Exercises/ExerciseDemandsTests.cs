@@ -63,31 +63,5 @@ public class ExerciseDemandsTests
     public void A_pattern_of_rests_has_no_demands() =>
         Assert.Throws<ArgumentException>(() => ExerciseDemands.Of(new([new(null, Beats.FromBeats(1), null)]), Mode.Major));
 
-    // IPA vowel chart, closed to open: i y u / ɪ ʊ / e o / ə / ɛ ɔ / æ / a ɑ (from memory).
-    [Fact]
-    public void Vowels_open_in_the_order_of_the_chart()
-    {
-        double?[] heights = [.. "uʊoəɔæɑ".Select(vowel => VowelData.Height(vowel.ToString()))];
-
-        Assert.Equal(heights.Order().Distinct(), heights);
-        Assert.Equal((0.0, 1.0), (heights[0], heights[^1]));
-    }
-
-    [Theory]
-    [InlineData("iː", 0.0)]
-    [InlineData("aɪ", 1.0)]
-    [InlineData("m", 0.0)]
-    [InlineData("ʙ", 0.0)]
-    [InlineData("", null)]
-    [InlineData("?", null)]
-    public void Length_marks_and_second_halves_of_diphthongs_do_not_count(string vowel, double? height) => Assert.Equal(height, VowelData.Height(vowel));
-
-    [Fact]
-    public void Hums_and_trills_are_half_closed_and_vowels_are_not()
-    {
-        Assert.All(["m", "n", "ŋ", "ʙ", "v"], sound => Assert.True(VowelData.IsHalfClosed(sound)));
-        Assert.All(["u", "a", ""], sound => Assert.False(VowelData.IsHalfClosed(sound)));
-    }
-
     private static ExerciseDemands Demands(string pattern) => ExerciseDemands.Of(PatternText.Parse(pattern).Value!, Mode.Major);
 }

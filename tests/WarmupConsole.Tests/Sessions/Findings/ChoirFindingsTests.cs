@@ -1,4 +1,5 @@
 using WarmupConsole.Sessions.Findings;
+using WarmupConsole.Sessions.Findings.Estimates;
 
 namespace WarmupConsole.Tests.Sessions.Findings;
 
@@ -77,6 +78,7 @@ public class ChoirFindingsTests
         IReadOnlyList<string> sentences = FindingText.Sentences(finding, SeasonChoir.Choir);
         Assert.Equal("Sung 12 times in 4 sessions; marked in about 12 of these keys.", sentences[0]);
         Assert.Matches("^This pitch brings the mark 98 % of the time \\(\\d+ to 100 %\\); in keys without it the mark comes 0 % of the time \\(0 to \\d+ %\\)\\.$", sentences[1]);
+        Assert.EndsWith("; in keys without it the mark comes next to never.", FindingText.Sentences(finding with { Elsewhere = Rate.Of(0, 1000) }, SeasonChoir.Choir)[1], StringComparison.Ordinal);
         Assert.StartsWith("Evidence: 12 marks, such as \"a f\" (evening-", sentences[^1], StringComparison.Ordinal);
     }
 

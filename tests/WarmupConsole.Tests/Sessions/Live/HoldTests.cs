@@ -101,7 +101,7 @@ public class HoldTests
     [Fact]
     public void Trouble_with_the_log_is_told_and_stops_nothing()
     {
-        LiveDriver driver = LiveSituations.SecondRung().Send(new LiveInput.LogTrouble("The disk is full."));
+        LiveDriver driver = LiveSituations.SecondRung().Send(new LiveInput.Warning("The disk is full."));
 
         Assert.Equal(Hold.None, driver.Session.Hold);
         Assert.Equal(("The disk is full.", true), (driver.Session.Notice!.Text, driver.Session.Notice.IsTrouble));

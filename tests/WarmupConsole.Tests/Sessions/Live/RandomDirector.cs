@@ -47,7 +47,7 @@ internal sealed class RandomDirector(int seed)
         15 => new LiveInput.UndoMark(),
         16 => new LiveInput.MoveMarkBack(),
         17 => new LiveInput.MarksFlushed(session.MarkFacts),
-        18 => _random.Next(2) == 0 ? new LiveInput.Trouble("The port is gone.") : new LiveInput.LogTrouble("The disk is full."),
+        18 => _random.Next(2) == 0 ? new LiveInput.Trouble("The port is gone.") : new LiveInput.Warning("The disk is full."),
         _ => _random.Next(8) == 0 ? new LiveInput.Act(LiveAction.End) : new LiveInput.TimePassed(),
     };
 }

@@ -37,11 +37,12 @@ public class ResumeTests
     public void Time_spent_before_goes_on_counting_once_the_director_goes_on()
     {
         LiveDriver driver = LiveSituations.SecondRung();
-        LiveSession resumed = LiveMachine.Resume(LiveFixtures.Whole, SessionFacts.Fold(driver.Events), driver.Now, TimeSpan.FromMinutes(3)).Session;
+        LiveSession resumed = LiveMachine.Resume(LiveFixtures.Whole, SessionFacts.Fold(driver.Events), driver.Now, (TimeSpan.FromMinutes(3), TimeSpan.FromMinutes(1))).Session;
 
         Assert.Equal(TimeSpan.FromMinutes(3), resumed.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(5)));
         LiveSession on = LiveMachine.Handle(resumed, new LiveInput.Act(LiveAction.GoOn), driver.Now).Session;
         Assert.Equal(TimeSpan.FromMinutes(4), on.Clocks.WholeAt(driver.Now + TimeSpan.FromMinutes(1)));
+        Assert.Equal(TimeSpan.FromMinutes(2), on.Clocks.StepAt(driver.Now + TimeSpan.FromMinutes(1)));
     }
 
     [Fact]

@@ -73,15 +73,22 @@ public sealed class LineRuleTests
     }
 
     [Theory]
-    [InlineData("1 2 1:2 | 1 2 3 2 1:2 | 1 3 5 3 1:2 | 1 3 2 4 3 5 4 2 1:2", 0)]
-    [InlineData("1 3 2 4 3 5 4 2 1:2 | 1 3 5 3 1:2 | 1 2 3 2 1:2 | 1 2 1:2", 1)]
-    [InlineData("1 3 2 4 3 5 4 2 1:2 | 1 2 1:2 | 1 2 3 2 1:2", 0)] // too few to speak of a direction
-    public void Lines_grow_from_simple_to_complex(string patterns, int remarks)
+    [InlineData("simple-before-complex", "1 2 1:2 | 1 2 3 2 1:2 | 1 3 5 3 1:2 | 1 3 2 4 3 5 4 2 1:2", 0)]
+    [InlineData("simple-before-complex", "1 3 2 4 3 5 4 2 1:2 | 1 3 5 3 1:2 | 1 2 3 2 1:2 | 1 2 1:2", 1)]
+    [InlineData("simple-before-complex", "1 3 2 4 3 5 4 2 1:2 | 1 2 1:2 | 1 2 3 2 1:2", 0)] // too few to speak of a direction
+    [InlineData("small-before-wide", "1 2 1:2 | 1 2 3 1:2 | 1 3 5 1:2 | 1 5 8 1:2", 0)]
+    [InlineData("small-before-wide", "1 5 8 1:2 | 1 3 5 1:2 | 1 2 3 1:2 | 1 2 1:2", 1)]
+    [InlineData("short-before-long", "1:2 | 1 2:2 | 1 2 1:2 | 1 2 1 2:2", 0)]
+    [InlineData("short-before-long", "1 2 1 2:2 | 1 2 1:2 | 1 2:2 | 1:2", 1)]
+    [InlineData("slow-before-quick", "1:4 2:4 | 1:2 2:2 | 1 2 | 1:1/2 2:1/2", 0)]
+    [InlineData("slow-before-quick", "1:1/2 2:1/2 | 1 2 | 1:2 2:2 | 1:4 2:4", 1)]
+    [InlineData("slow-before-quick", "1:1/2 2:1/2 | 1:4 2:4 | 1:2 2:2 | 1 2", 0)] // single steps may fall back
+    public void Lines_grow_up_to_the_peak(string rule, string patterns, int remarks)
     {
         Exercise[] exercises = [.. patterns.Split(" | ").Select((pattern, index) => Exercise(pattern, "noo/u", "", "") with { Id = $"line-{index}" })];
 
         // One key each, higher every time, so that the last step is the peak.
-        Assert.Equal(remarks, Check(exercises, new() { MostKeys = 1, Shape = LadderShape.Up, Limit = "soprano", ReachPercent = 100 }, true).Count(remark => remark.Rule == "simple-before-complex"));
+        Assert.Equal(remarks, Check(exercises, new() { MostKeys = 1, Shape = LadderShape.Up, Limit = "soprano", ReachPercent = 100 }, true).Count(remark => remark.Rule == rule));
     }
 
     private static PlanRemark[] Found(Exercise exercise, LadderSpec keys, string rule) => [.. Check([exercise], keys).Where(remark => remark.Rule == rule)];

@@ -137,6 +137,17 @@ public sealed class NextPlanTests
         Assert.InRange(SamplePlans.Ready(next.Plan).Planned.TotalMinutes, minutes * 0.9, minutes * 1.1);
     }
 
+    /// <summary>One round more is too long and one less too short: to and fro would have no end.</summary>
+    [Fact]
+    public void A_round_that_is_longer_than_what_the_minutes_leave_open_moves_them_once_and_is_told()
+    {
+        Exercise breath = SampleExercises.All["counted-breath"] with { Phases = [new(BreathAction.In, 60, ""), new(BreathAction.Out, 60, "")], Rounds = 2 };
+        Plan last = new() { Minutes = 5, Steps = [new() { ExerciseId = breath.Id, Tempo = Tempo.FromBeatsPerMinute(60), TalkSeconds = 15 }] };
+        NextPlanResult next = NextPlan.From(new() { Choir = SampleChoir.Four, Last = last, Exercises = new Dictionary<string, Exercise> { [breath.Id] = breath }, Date = NextWeek });
+        Assert.Contains("The steps take 6:15 of the 5 minutes: change the number of steps or the minutes by hand.", next.Unmet);
+        Assert.Equal(3, next.Plan.Steps[0].Rounds);
+    }
+
     /// <summary>Whatever a few marks say in any week: the laws of a proposal hold.</summary>
     [Fact]
     public void Every_proposal_is_repeatable_in_order_in_time_and_answers_its_marks() =>

@@ -1,4 +1,6 @@
+using CsCheck;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Tests.Sessions.Live;
@@ -55,6 +57,50 @@ public class WarmupBuilderTests
             LiveFixtures.Choir,
             new() { Steps = [new() { ExerciseId = "nowhere" }] },
             new Dictionary<string, Exercise>()));
+
+    private static readonly Gen<PlanStep> AnyStep =
+        from talk in Gen.Int[0, 600]
+        from breath in Gen.Int[1, 8]
+        from first in Gen.Int[20_000, 300_000]
+        from last in Gen.Int[20_000, 300_000]
+        from most in Gen.Int[1, 24]
+        from shape in Gen.Enum<LadderShape>()
+        from apart in Gen.Int[1, 4]
+        from limit in Gen.OneOf(LadderSpec.Everyone, LadderSpec.AnyPart)
+        select new PlanStep
+        {
+            ExerciseId = "five-note-scale",
+            TalkSeconds = talk,
+            BreathBeats = breath,
+            Tempo = Tempo.FromMilliBeatsPerMinute(first),
+            LastTempo = Tempo.FromMilliBeatsPerMinute(last),
+            Keys = new() { MostKeys = most, Shape = shape, StepSemitones = apart, Limit = limit },
+        };
+
+    /// <summary>The tick of a TimeSpan is lost at most once a rung.</summary>
+    private static readonly TimeSpan TicksOfRungs = TimeSpan.FromMicroseconds(10);
+
+    [Fact]
+    public void Ladder_time_is_the_sum_of_its_rungs() => AnyStep.Sample(plan =>
+    {
+        WarmupStep step = Build(plan with { LastTempo = null });
+        TimeSpan rung = step.Tempo.DurationOf(StepTiming.RungBeats(step.Exercise, plan.BreathBeats));
+        TimeSpan leadIn = step.Tempo.DurationOf(StepTiming.Cue + StepTiming.CountIn);
+        AssertSame(TimeSpan.FromSeconds(step.TalkSeconds) + leadIn + (rung * step.Ladder.Rungs.Count), step.Planned);
+    });
+
+    [Fact]
+    public void Where_the_tempo_changes_each_rung_is_counted_at_its_own_with_the_breath_before_it() => AnyStep.Sample(plan =>
+    {
+        WarmupStep step = Build(plan);
+        int keys = step.Ladder.Rungs.Count;
+        Beats breath = Beats.FromBeats(plan.BreathBeats);
+        IEnumerable<TimeSpan> rungs = Enumerable.Range(0, keys).Select(key => step.Tempos.At(key).DurationOf(step.Exercise.Pattern!.Length + (key == 0 ? StepTiming.Cue + StepTiming.CountIn : breath)));
+        TimeSpan sum = TimeSpan.FromSeconds(step.TalkSeconds) + rungs.Aggregate(TimeSpan.Zero, (a, b) => a + b) + step.Tempos.At(keys - 1).DurationOf(breath);
+        AssertSame(sum, step.Planned);
+    });
+
+    private static void AssertSame(TimeSpan sum, TimeSpan planned) => Assert.InRange((planned - sum).Duration(), TimeSpan.Zero, TicksOfRungs);
 
     private static WarmupStep Build(PlanStep step) => LiveFixtures.Of(step).Steps.Single();
 }

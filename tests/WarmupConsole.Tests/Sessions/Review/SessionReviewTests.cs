@@ -85,6 +85,8 @@ public sealed class SessionReviewTests
     [InlineData("degree 3", null, "E4")]
     [InlineData("degree 3, coming down", null, "E4")]
     [InlineData("on D", null, "D4")]
+    [InlineData("on F♭", null, "E4")]
+    [InlineData("on B♯", null, "C4")]
     [InlineData("again", null, "C4 D4 E4 F4 G4")]
     [InlineData("", 64, "E4")]
     [InlineData("", 52, "E4")]
@@ -225,6 +227,13 @@ public sealed class SessionReviewTests
     {
         SampleLog log = why.Length == 0 ? TwoKeys() : TwoKeys().After(0, new RunEnded(why));
         Assert.StartsWith(sentence, Summary(log)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_plan_no_end_is_early()
+    {
+        SessionReview review = SessionReview.From(TwoKeys().After(0, new RunEnded("ended")).Records, SampleChoir.Four, SampleExercises.All);
+        Assert.Contains("\nLed for 0:39: ", ReviewText.Write(review, SampleChoir.Four), StringComparison.Ordinal);
     }
 
     [Theory]

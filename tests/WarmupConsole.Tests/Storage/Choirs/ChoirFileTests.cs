@@ -28,7 +28,7 @@ public sealed class ChoirFileTests
     {
         Part bass = Read(Samples.Choir).Value!.Parts[1];
         Assert.Equal("Bass", bass.Name);
-        Assert.Equal(["b", "basss"], bass.Letters);
+        Assert.Equal(["b", "basses"], bass.Letters);
     }
 
     [Theory]

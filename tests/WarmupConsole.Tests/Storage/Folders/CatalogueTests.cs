@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Scales;
@@ -91,6 +92,21 @@ public sealed class CatalogueTests
     [Fact]
     public void Every_exercise_says_what_to_do_and_what_to_listen_for() =>
         Assert.Empty(All.Where(exercise => exercise.Instruction.Length == 0 || exercise.Listen.Length == 0 || exercise.Purposes.Count == 0).Select(exercise => exercise.Id));
+
+    [Fact]
+    public void Every_instruction_is_its_own_one_or_two_sentences()
+    {
+        Assert.Empty(All.GroupBy(exercise => exercise.Instruction).Where(same => same.Count() > 1).Select(same => same.Key));
+        Assert.Empty(All.Where(exercise => Regex.Count(exercise.Instruction, @"[.!?](\s|$)") is < 1 or > 2).Select(exercise => $"{exercise.Id}: {exercise.Instruction}"));
+    }
+
+    [Fact]
+    public void Whoever_sings_an_octave_or_more_in_one_line_is_cautioned() => Assert.Empty(
+        Sung.Where(exercise => exercise.Caution.Length == 0 && exercise.Lines.Any(line => ExerciseDemands.Of(line, exercise.Mode).SpanSemitones >= 12)).Select(exercise => exercise.Id));
+
+    [Fact]
+    public void Holds_of_the_breath_are_short() => Assert.Empty(
+        All.Where(exercise => exercise.Phases.Any(phase => phase is { Action: BreathAction.Hold, Counts: > 4 })).Select(exercise => exercise.Id));
 
     [Fact]
     public void Every_breathing_exercise_says_what_to_do_when_dizzy() =>

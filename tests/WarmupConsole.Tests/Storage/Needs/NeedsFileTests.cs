@@ -34,7 +34,7 @@ public sealed class NeedsFileTests
         Assert.Equal(new ChoirNeed { Who = "everyone", Purpose = Purpose.LeapThird }, needs[2]);
         Assert.Equal(
             ["soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027", "upper: C5–F5", "everyone: leaps of a third"],
-            needs.Select(need => need.Words));
+            needs.Select(need => need.WordsIn(NoteNaming.Scientific)));
     }
 
     [Theory]

@@ -184,17 +184,12 @@ public sealed class PlanFileTests
 
     private static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(index => values[index]);
 
-    private static readonly Gen<string> AnyText = Gen.Char["abc éß♭:#-'\"\\,[]{}&*!|>%@`?~0 1true\u0001\t\u202E"].Array[1, 20]
-        .Select(letters => Printable.Line(new string(letters)));
-
-    private static readonly Gen<string> AnyId = OneOf("true", "null", "five-note-scale", "8", "1-2", "no", "e5");
-
     private static readonly Gen<string> AnyOffRule = OneOf([.. PlanCheck.RuleNames]);
 
     private static readonly Gen<LadderSpec> AnyKeys =
         from start in OneOf<Pitch?>(null, Pitch.MiddleC, Pitch.Parse("Bb3"), Pitch.Parse("F#4"))
         from shape in Gen.Enum<LadderShape>()
-        from limit in AnyId
+        from limit in AnyValue.Id
         from reach in Gen.Int[0, 100]
         from tolerance in Gen.Int[0, 12]
         from most in Gen.Int[0, 24]
@@ -213,14 +208,14 @@ public sealed class PlanFileTests
         };
 
     private static readonly Gen<PlanStep> AnyStep =
-        from exercise in AnyId
+        from exercise in AnyValue.Id
         from talk in Gen.Int[-1, 600]
         from tempo in Gen.Int[19_999, 300_000]
         from last in Gen.Int[-300_000, 300_000]
         from keys in AnyKeys
         from rounds in Gen.Int[0, 20]
         from breath in Gen.Int[1, 8]
-        from because in AnyText.List[0, 3]
+        from because in AnyValue.Text.List[0, 3]
         select new PlanStep
         {
             ExerciseId = exercise,
@@ -235,10 +230,10 @@ public sealed class PlanFileTests
 
     private static readonly Gen<Plan> AnyPlan =
         from day in Gen.Int[0, 10_000]
-        from title in AnyText
+        from title in AnyValue.Text
         from minutes in Gen.Int[5, 60]
         from rolling in Gen.Bool
-        from off in Gen.Select(AnyOffRule, AnyText, (rule, because) => new RuleOff(rule, because)).Array[0, 1]
+        from off in Gen.Select(AnyOffRule, AnyValue.Text, (rule, because) => new RuleOff(rule, because)).Array[0, 1]
         from steps in AnyStep.List[1, 6]
         select new Plan { Off = off, Date = day == 0 ? null : new DateOnly(2020, 1, 1).AddDays(day), Title = title, Minutes = minutes, Rolling = rolling, Steps = steps };
 }
