@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Findings.Practice;
 
 namespace WarmupConsole.App.Reports;
@@ -24,7 +25,7 @@ internal static class PracticeText
     }
 
     internal static IEnumerable<string> Times(Practised practised) => practised.Exercises.Select(exercise => string.Create(
-        CultureInfo.InvariantCulture, $"{exercise.Title.PadRight(TitleColumns)} {exercise.Times,3} times, usually {Minutes.Of(exercise.Spent)}, of it talk {Minutes.Of(exercise.Talk)}"));
+        CultureInfo.InvariantCulture, $"{exercise.Title.PadRight(TitleColumns)} {exercise.Times,3} times, usually {ClockText.Of(exercise.Spent)}, of it talk {ClockText.Of(exercise.Talk)}"));
 
     private static string Words(IEnumerable<PurposePractice> purposes) => string.Join(", ", purposes.Select(purpose => PurposeData.Words(purpose.Purpose)));
 }

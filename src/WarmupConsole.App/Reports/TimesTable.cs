@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Findings.Practice;
 
 namespace WarmupConsole.App.Reports;
@@ -20,7 +21,7 @@ internal static class TimesTable
         {
             table.Append(
                 CultureInfo.InvariantCulture,
-                $"<tr><th scope=\"row\">{SeasonPage.Text(exercise.Title)}</th><td>{exercise.Times}</td><td>{Minutes.Of(exercise.Talk)}</td><td>{Minutes.Of(exercise.Spent)}</td><td>{exercise.Last:d MMM yyyy}</td></tr>\n");
+                $"<tr><th scope=\"row\">{SeasonPage.Text(exercise.Title)}</th><td>{exercise.Times}</td><td>{ClockText.Of(exercise.Talk)}</td><td>{ClockText.Of(exercise.Spent)}</td><td>{exercise.Last:d MMM yyyy}</td></tr>\n");
         }
 
         return table.Append("</table>\n").ToString();
