@@ -2,6 +2,7 @@ using System.Globalization;
 using WarmupConsole.App.Running;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.SessionLogs;
@@ -10,7 +11,7 @@ namespace WarmupConsole.Benchmarks;
 
 /// <summary>
 /// Seasons of session logs on disk, read, checked and reviewed: one season of 30 evenings, ten years of 90 each, and two sizes between to show the
-/// growth. Evenings differ in plan, in what is marked and when, and in the text of their exercises, as real ones do: one mark in about eight keys, and one in three where the altos sing A4.
+/// growth. Evenings differ in plan, in what is marked and when, and in the text of their exercises, as real ones do: one mark in about eight keys, and one in three where A4 to B4 is the altos' highest note.
 /// </summary>
 internal static class SeasonBenchmarks
 {
@@ -19,13 +20,9 @@ internal static class SeasonBenchmarks
 
     private const double NanosecondsASecond = 1e9;
 
-    private const int RunsOfEach = 20;
     private const int Weak = 69;
 
     private static readonly string[] Marks = ["a f", "s strained", "t f", "b late", "everyone uneven", "s sharp", "t breathy", "b good"];
-
-    private static readonly (string Exercises, (Moment At, SessionEvent Event)[] Run)[] Runs =
-        [.. DemoChoir.Warmups.SelectMany(warmup => Enumerable.Range(0, RunsOfEach).Select(seed => (ExerciseFile.Write(warmup.Steps.Select(step => step.Exercise)), DemoChoir.Run(warmup, Listening(seed)).ToArray())))];
 
     internal static IEnumerable<Benchmark> In(string folder) =>
         ((int[])[30, 225, 450, 900]).Select(evenings =>
@@ -53,11 +50,13 @@ internal static class SeasonBenchmarks
         return ChoirFolder.Open(root, new SettingsFolder(Path.Combine(root, "settings"))).Value!;
     }
 
-    /// <summary>One of the runs, over and over until there are enough events; marks come up to two seconds later.</summary>
+    /// <summary>A run of one of the demo's plans, over and over until there are enough events; marks come up to two seconds later.</summary>
     private static void Write(string folder, DateTimeOffset start, int evening)
     {
         Random random = new(evening);
-        (string exercises, (Moment At, SessionEvent Event)[] run) = Runs[evening % Runs.Length];
+        Warmup warmup = DemoChoir.Warmups[evening % DemoChoir.Warmups.Count];
+        (Moment At, SessionEvent Event)[] run = [.. DemoChoir.Run(warmup, Listening(random))];
+        string exercises = ExerciseFile.Write(warmup.Steps.Select(step => step.Exercise));
         using SessionLogFile file = SessionLogFile.Create(folder, start, "here").File!;
         file.Writer.Add((RunStarted)run[0].Event with { ExercisesYaml = exercises + Another(evening) }, start, default);
         var events = Enumerable.Range(0, 10).SelectMany(round => run[1..^1].Select(fact => (At: fact.At + (round * (run[^1].At - default(Moment))), fact.Event)))
@@ -74,16 +73,12 @@ internal static class SeasonBenchmarks
         }
     }
 
-    private static Func<RungStarted, string?> Listening(int seed)
+    private static Func<RungStarted, string?> Listening(Random random) => rung => random.NextDouble() switch
     {
-        Random random = new(seed);
-        return rung => random.NextDouble() switch
-        {
-            < 0.3 when rung.Sing.Contains("alto") && rung.High[rung.Sing.Index().First(part => part.Item == "alto").Index] is >= Weak and <= Weak + 2 => Marks[0],
-            < 0.12 => Marks[random.Next(Marks.Length)],
-            _ => null,
-        };
-    }
+        < 0.3 when rung.Sing.Contains("alto") && rung.High[rung.Sing.Index().First(part => part.Item == "alto").Index] is >= Weak and <= Weak + 2 => Marks[0],
+        < 0.12 => Marks[random.Next(Marks.Length)],
+        _ => null,
+    };
 
     /// <summary>An exercise of this evening alone.</summary>
     private static string Another(int evening) => string.Create(CultureInfo.InvariantCulture, $$"""
