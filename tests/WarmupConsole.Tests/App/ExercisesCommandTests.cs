@@ -37,6 +37,21 @@ public sealed class ExercisesCommandTests : IDisposable
     }
 
     [Fact]
+    public void As_json_an_exercise_holds_every_field_of_its_file()
+    {
+        JsonElement sung = Shown("five-note-canon");
+        Assert.Equal(("sung", "major", "legato"), (Text(sung, "stage"), Text(sung, "mode"), Text(sung, "articulation")));
+        Assert.True(sung.GetProperty("voices")[0].GetProperty("offset").GetDouble() > 0);
+        Assert.All((string[])["pattern", "syllables", "harmony", "instruction", "listen"], field => Assert.NotEmpty(Text(sung, field)!));
+        Assert.Equal((0, JsonValueKind.Null), (sung.GetProperty("phases").GetArrayLength(), sung.GetProperty("rounds").ValueKind));
+        JsonElement counted = Shown("counted-breath");
+        Assert.Equal("in", Text(counted.GetProperty("phases")[0], "do"));
+        Assert.Equal((JsonValueKind.Null, JsonValueKind.Null), (counted.GetProperty("pattern").ValueKind, counted.GetProperty("demands").ValueKind));
+        Assert.Contains("sits down", Text(counted, "caution")!, StringComparison.Ordinal);
+        Assert.True(counted.GetProperty("tempo").GetProperty("from").GetDouble() <= counted.GetProperty("tempo").GetProperty("default").GetDouble());
+    }
+
+    [Fact]
     public void Words_are_found_whatever_their_case_and_all_of_them_must_stand_there()
     {
         Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "find", "FERRY", "oars"));
@@ -76,4 +91,12 @@ public sealed class ExercisesCommandTests : IDisposable
         Assert.Equal(ExitCodes.BadInput, tool.Call("exercises", "list", "--stage", "shouting"));
         Assert.Contains("'shouting' is no stage: write one of body, breathing, ", tool.Errors, StringComparison.Ordinal);
     }
+
+    private JsonElement Shown(string id)
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("exercises", "show", id, "--json"));
+        return JsonDocument.Parse(tool.Output).RootElement.GetProperty("exercises")[0];
+    }
+
+    private static string? Text(JsonElement element, string field) => element.GetProperty(field).GetString();
 }
