@@ -51,7 +51,7 @@ public sealed class ReviewCommandTests : IDisposable
         Assert.Equal(ExitCodes.Ok, _run.Type("review", "--json"));
         JsonElement season = JsonDocument.Parse(_run.Output).RootElement.GetProperty("season");
         Assert.Equal(22, season.GetProperty("purposes").GetArrayLength());
-        Assert.All(season.GetProperty("exercises").EnumerateArray(), exercise => Assert.True(exercise.GetProperty("spentSeconds").GetDouble() > exercise.GetProperty("talkSeconds").GetDouble()));
+        Assert.All(season.GetProperty("exercises").EnumerateArray(), exercise => Assert.True(exercise.GetProperty("spent_seconds").GetDouble() > exercise.GetProperty("talk_seconds").GetDouble()));
     }
 
     [Fact]
