@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Music.Voices;
 
 namespace WarmupConsole.Music.Exercises;
@@ -44,6 +45,9 @@ public sealed record Exercise
 
     /// <summary>The accompaniment's chords over the pattern; empty when none was given (the tonic then holds).</summary>
     public IReadOnlyList<HarmonyChord> Harmony { get; init; } = [];
+
+    /// <summary>What it asks of the piano, where plan and step say nothing.</summary>
+    public PianoWish Piano { get; init; } = PianoWish.None;
 
     /// <summary>One or two sentences to the singers.</summary>
     public string Instruction { get; init; } = "";

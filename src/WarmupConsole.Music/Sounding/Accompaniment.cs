@@ -1,35 +1,42 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 
 namespace WarmupConsole.Music.Sounding;
 
-/// <summary>The plain accompaniment of a rung: the melody in every octave in which it is sung, and soft chords under it.</summary>
+/// <summary>What the piano plays during a rung: the melody in every octave in which it is sung, and soft chords with it, as it is asked to.</summary>
 public static class Accompaniment
 {
-    private const int ChordFloor = 48;
-
     /// <summary>Chords lie under the melody: so much softer in velocity.</summary>
     private const int ChordSoftening = 16;
 
+    /// <summary>As usual: melody and whole chords.</summary>
+    public static IReadOnlyList<ScoreNote> For(Exercise exercise, Rung rung) => For(exercise, rung, PianoPart.Usual);
+
     /// <summary>
-    /// From beat 0, in the order of the starts; nothing for exercises without a pattern. Always on the piano (MIDI 21–108),
-    /// and no key is struck while it still sounds: a chord tone ends where the melody takes it over.
+    /// From beat 0, in the order of the starts; nothing for exercises without a pattern. Always on the piano (MIDI 21–108), chords within
+    /// the range of <see cref="GripBook"/>, and no key is struck while it still sounds: a chord tone ends where the melody takes it over.
     /// </summary>
-    public static IReadOnlyList<ScoreNote> For(Exercise exercise, Rung rung)
+    public static IReadOnlyList<ScoreNote> For(Exercise exercise, Rung rung, PianoPart piano)
     {
         if (exercise.Pattern is not Pattern pattern)
         {
             return [];
         }
 
-        List<ScoreNote> melody = [.. Lines(exercise, pattern, rung).SelectMany(line => Melody(exercise, line, rung))];
-        melody = exercise.Voices.Count == 0 ? melody : SharedKeys.Restruck(melody);
-        IEnumerable<ScoreNote> chords = Chords(exercise, pattern, rung).Select(tone => UnderMelody(tone, melody)).Where(tone => tone.Length > Beats.Zero);
+        (Pattern Pattern, int[] Octaves)[] lines = [.. Lines(exercise, pattern, rung)];
+        List<ScoreNote> melody = piano.PlaysMelody ? [.. lines.SelectMany(line => Melody(exercise, line, rung))] : [];
+        melody = SharedKeys.Restruck(piano.Click == Click.EveryBeat ? melody.Concat(Clicks.On(pattern.Length)) : melody);
+        IEnumerable<ScoreNote> chords = SharedKeys.Restruck(Chords(exercise, pattern, rung, piano.Style, lines))
+            .Select(tone => UnderMelody(tone with { Velocity = Math.Max(1, VelocityAt(exercise, pattern, tone.Start) - ChordSoftening) }, melody))
+            .Where(tone => tone.Length > Beats.Zero);
         return [.. melody.Concat(chords).OrderBy(note => note.Start)];
     }
+
+    /// <summary>How the chords are laid under the hands, for the styles that have any.</summary>
+    public static IReadOnlyList<VoicedChord> Voiced(Exercise exercise, Rung rung) =>
+        exercise.Pattern is { } pattern ? Voiced(exercise, pattern, rung, [.. Lines(exercise, pattern, rung)]) : [];
 
     /// <summary>What those who sing do sing, and in which octaves; when all rest, the pattern as written.</summary>
     private static IEnumerable<(Pattern Pattern, int[] Octaves)> Lines(Exercise exercise, Pattern pattern, Rung rung)
@@ -62,20 +69,17 @@ public static class Accompaniment
         }
     }
 
-    private static IEnumerable<ScoreNote> Chords(Exercise exercise, Pattern pattern, Rung rung)
+    private static IEnumerable<ScoreNote> Chords(Exercise exercise, Pattern pattern, Rung rung, AccompanimentStyle style, (Pattern, int[])[] lines) => style switch
     {
-        Beats start = Beats.Zero;
-        foreach (HarmonyChord chord in exercise.Harmony.Count == 0 ? [TonicChord(rung.Mode, pattern.Length)] : exercise.Harmony)
-        {
-            int velocity = Math.Max(1, VelocityAt(exercise, pattern, start) - ChordSoftening);
-            foreach (int midi in ChordTones(chord, rung))
-            {
-                yield return new(midi, start, chord.Length, velocity);
-            }
+        AccompanimentStyle.CueOnly or AccompanimentStyle.Melody => [],
+        AccompanimentStyle.Drone => ChordFigures.Drone(rung.Tonic.Midi, pattern.Length),
+        _ => ChordFigures.Of(style, Voiced(exercise, pattern, rung, lines)),
+    };
 
-            start += chord.Length;
-        }
-    }
+    private static IReadOnlyList<VoicedChord> Voiced(Exercise exercise, Pattern pattern, Rung rung, (Pattern Pattern, int[] Octaves)[] lines) => VoiceLeading.Of(
+        exercise.Harmony.Count == 0 ? [TonicChord(rung.Mode, pattern.Length)] : exercise.Harmony,
+        rung,
+        [.. lines.SelectMany(line => line.Octaves.Select(octaves => new LineInKey(line.Pattern, rung, octaves)))]);
 
     private static HarmonyChord TonicChord(Mode mode, Beats length) => new(ModeData.Semitones(mode, 3) == 4 ? "I" : "i", length);
 
@@ -89,19 +93,6 @@ public static class Accompaniment
             .Append(end)
             .Min();
         return tone with { Length = (taken < end ? taken : end) - tone.Start };
-    }
-
-    /// <summary>From the root in the octave below middle C upwards.</summary>
-    private static IEnumerable<int> ChordTones(HarmonyChord chord, Rung rung)
-    {
-        if (!RomanNumeral.TryParse(chord.Numeral, out RomanNumeral numeral))
-        {
-            throw new ArgumentException($"'{chord.Numeral}' is no chord.", nameof(chord));
-        }
-
-        IReadOnlyList<Interval> tones = numeral.Tones(rung.Mode);
-        int root = Keyboard.AtOrAbove(rung.Tonic.Midi + tones[0].Semitones, ChordFloor);
-        return tones.Select(tone => root + tone.Semitones - tones[0].Semitones);
     }
 
     /// <summary>The course of loudness reaches its last word on the last sounding note.</summary>

@@ -15,13 +15,16 @@ internal static class LiveMusic
     /// <summary>The tonic chord of any rung of the present step.</summary>
     public static IReadOnlyList<ScoreNote> TonicOf(LiveSession session, Rung rung) => CueChords.Tonic(rung, session.Step!.Exercise, StepTiming.Cue);
 
+    /// <summary>What is tapped between cue chord and first note, from beat 0 of the count-in.</summary>
+    public static IReadOnlyList<ScoreNote> CountIn(LiveSession session) => session.Piano.Click == Click.None ? [] : Clicks.On(StepTiming.CountIn);
+
     /// <summary>The cue chords that lead from the present rung to the next, from beat 0 of the breath.</summary>
     public static IReadOnlyList<ScoreNote> ToNextKey(LiveSession session) => CueChords.ToNextKey(
-        session.Rung!,
-        session.NextRung!,
+        (session.Rung!, session.NextRung!),
         session.Step!.Exercise,
-        Beats.FromBeats(session.Step.Plan.BreathBeats));
+        Beats.FromBeats(session.Step.Plan.BreathBeats),
+        session.Piano);
 
     /// <summary>The exercise in the key of a rung, from its first beat.</summary>
-    public static IReadOnlyList<ScoreNote> Rung(LiveSession session, Rung rung) => Accompaniment.For(session.Step!.Exercise, rung);
+    public static IReadOnlyList<ScoreNote> Rung(LiveSession session, Rung rung) => Accompaniment.For(session.Step!.Exercise, rung, session.Piano);
 }

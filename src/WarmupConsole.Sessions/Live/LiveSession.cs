@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
 
@@ -112,6 +113,9 @@ public sealed record LiveSession
     public WarmupStep? Step => StepIndex >= Warmup.Steps.Count ? null
         : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
         : Warmup.Steps[StepIndex];
+
+    /// <summary>What the piano plays in the present step; as usual where there is none.</summary>
+    public PianoPart Piano => Step is { } step ? Warmup.PianoOf(step) : PianoPart.Usual;
 
     /// <summary>The steps whose way back was cut, as it ran late.</summary>
     public Shortened Shortened { get; init; } = Shortened.None;

@@ -27,9 +27,14 @@ internal sealed class LiveTurn
 
     public void Record(SessionEvent happened) => effects.Add(new LiveEffect.Record(happened));
 
-    /// <summary>Hands over notes whose starts are relative to a beat.</summary>
-    public void Play(IReadOnlyList<ScoreNote> notes, Beats at) =>
-        effects.Add(new LiveEffect.Play(Session.Generation, [.. notes.Select(note => note with { Start = note.Start + at })]));
+    /// <summary>Hands over notes, if there are any, whose starts are relative to a beat.</summary>
+    public void Play(IReadOnlyList<ScoreNote> notes, Beats at)
+    {
+        if (notes.Count > 0)
+        {
+            effects.Add(new LiveEffect.Play(Session.Generation, [.. notes.Select(note => note with { Start = note.Start + at })]));
+        }
+    }
 
     /// <summary>Nothing sounds, and nothing handed over before will.</summary>
     public void Silence()

@@ -45,6 +45,7 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
         turn.StartTimeline(Session.StateStart);
         turn.Record(new LeadInStarted(Session.StepIndex, Session.RungIndex));
         turn.Play(LiveMusic.Tonic(Session), Session.StateStart);
+        turn.Play(LiveMusic.CountIn(Session), Session.StateEnd!.Value);
     }
 
     public void CountIn()

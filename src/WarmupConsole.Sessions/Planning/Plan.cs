@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Sounding;
+
 namespace WarmupConsole.Sessions.Planning;
 
 /// <summary>The order of one warm-up as its file says it.</summary>
@@ -14,6 +16,9 @@ public sealed record Plan
 
     /// <summary>True to go on by itself after each breath; false to wait for the director at every key.</summary>
     public bool Rolling { get; init; } = true;
+
+    /// <summary>What the piano plays in the steps that do not say so themselves.</summary>
+    public PianoWish Piano { get; init; } = PianoWish.None;
 
     /// <summary>Rules of the check that are switched off for this plan.</summary>
     public IReadOnlyList<RuleOff> Off { get; init; } = [];

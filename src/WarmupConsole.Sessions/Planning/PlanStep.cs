@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 
 namespace WarmupConsole.Sessions.Planning;
 
@@ -26,6 +27,9 @@ public sealed record PlanStep
 
     /// <summary>Beats of breath between two keys, in which the cue chords sound; 1–8.</summary>
     public int BreathBeats { get; init; } = 2;
+
+    /// <summary>What the piano plays; what is left open is as in the plan, then as in the exercise.</summary>
+    public PianoWish Piano { get; init; } = PianoWish.None;
 
     /// <summary>Why the step is there, a sentence each.</summary>
     public IReadOnlyList<string> Because { get; init; } = [];

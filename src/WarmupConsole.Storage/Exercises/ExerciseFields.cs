@@ -11,7 +11,7 @@ public static class ExerciseFields
     internal static readonly string[] CountedOnly = ["phases", "rounds"];
 
     /// <summary>Means nothing where there are phases.</summary>
-    internal static readonly string[] SungOnly = ["mode", "pattern", "syllables", "voices", "harmony", "dynamics", "articulation"];
+    internal static readonly string[] SungOnly = ["mode", "pattern", "syllables", "voices", "harmony", PianoField.Name, "dynamics", "articulation"];
 
     private static readonly Field Pattern = Field.Text("pattern", "Degrees with beats: \"1:1/2 2:1/2 3 -:1\".");
     private static readonly Field Syllables = Field.Text("syllables", "One for each note or one for all, the vowel in IPA after a slash: \"noo/u ~ mah/ɑ\".");
@@ -56,6 +56,7 @@ public static class ExerciseFields
         Syllables,
         Field.List("voices", ExerciseWords.Voices, Voice, "Lines of their own for some parts."),
         Field.Text("harmony", "Roman numerals with beats: \"I:2 V7:2 I:3\"."),
+        PianoField.Row,
         Field.OneOrMany("dynamics", ExerciseWords.Dynamics, new FieldShape.Choice<int>(ExerciseWords.Loudness), "Loudness, spread evenly over the pattern."),
         Field.Choice("articulation", ExerciseWords.Articulations, "How its notes are joined."))
     {

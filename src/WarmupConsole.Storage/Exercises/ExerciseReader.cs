@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Storage.Plans;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Exercises;
@@ -63,6 +64,7 @@ internal static class ExerciseReader
             Pattern = pattern,
             Voices = VoicesReader.Read(fields, mode, pattern),
             Harmony = harmony,
+            Piano = PianoField.Read(fields),
             Dynamics = Dynamics(fields),
             Articulation = fields.Choice<Articulation>("articulation") ?? Articulation.Legato,
         };

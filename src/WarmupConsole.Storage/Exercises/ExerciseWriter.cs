@@ -3,6 +3,7 @@ using System.Text;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Storage.Plans;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Exercises;
@@ -49,6 +50,11 @@ internal static class ExerciseWriter
         Optional(text, "syllables", SyllableText.Write(pattern));
         Voices(text, exercise.Voices);
         Optional(text, "harmony", HarmonyText.Write(exercise.Harmony));
+        if (PianoField.Write(exercise.Piano) is { } piano)
+        {
+            Line(text, PianoField.Name, piano);
+        }
+
         Line(text, "dynamics", YamlLine.List(exercise.Dynamics));
         Line(text, "articulation", ExerciseWords.Articulations.Name(exercise.Articulation));
     }

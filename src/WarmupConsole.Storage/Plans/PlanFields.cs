@@ -39,6 +39,7 @@ public static class PlanFields
         Field.Whole("rounds", PlanWords.Rounds, "Rounds of a body or breathing exercise."),
         Field.Whole("breath", PlanWords.Breath, "Beats of breath between two keys."),
         Field.Map("keys", Keys, "The keys of a sung exercise."),
+        PianoField.Row,
         Field.List("because", PlanWords.Because, new FieldShape.Text(), "Why this step is here."));
 
     public static FieldTable Plan { get; } = new(
@@ -49,6 +50,7 @@ public static class PlanFields
         Field.Text("title", "As it is shown."),
         Field.Whole("minutes", PlanWords.Minutes, "How long the warm-up may take."),
         Field.Choice("advance", PlanWords.Advance, "Goes on by itself, or at each key press."),
+        PianoField.Row,
         Field.List("off", PlanWords.Off, Off, "Rules of the check that do not count here."),
         Field.List("steps", PlanWords.Steps, Step, "What is done, in order."))
     {

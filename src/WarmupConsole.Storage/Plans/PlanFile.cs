@@ -25,6 +25,7 @@ public static class PlanFile
             Title = reader.Text("title", ""),
             Minutes = reader.Whole("minutes") ?? 15,
             Rolling = reader.Choice<bool>("advance") ?? true,
+            Piano = PianoField.Read(reader),
             Off = PlanHeadReader.Off(reader),
             Bare = bare,
             Steps = bare is not null ? [] : [.. Steps(reader, new(context, reader.Problems))],

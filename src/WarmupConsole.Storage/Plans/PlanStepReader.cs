@@ -22,6 +22,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             Rounds = step.Whole("rounds"),
             BreathBeats = step.Whole("breath") ?? 2,
             Keys = Keys(step),
+            Piano = PianoField.Read(step),
             Because = step.Texts("because"),
         };
         CheckExercise(step, read);

@@ -18,6 +18,7 @@ internal static class PlanWriter
         Line(text, "", "title", plan.Title.Length == 0 ? null : YamlLine.Quote(plan.Title));
         Line(text, "", "minutes", Number(plan.Minutes));
         Line(text, "", "advance", PlanWords.Advance.Name(plan.Rolling));
+        Line(text, "", PianoField.Name, PianoField.Write(plan.Piano));
         Off(text, plan.Off);
         if (plan.Bare is { } bare)
         {
@@ -54,6 +55,7 @@ internal static class PlanWriter
         Line(text, "    ", "tempo", Tempos(step));
         Line(text, "    ", "rounds", Number(step.Rounds));
         Line(text, "    ", "breath", step.BreathBeats == 2 ? null : Number(step.BreathBeats));
+        Line(text, "    ", PianoField.Name, PianoField.Write(step.Piano));
         if (step.Keys != Usual)
         {
             text.Append("    keys:\n");

@@ -62,24 +62,64 @@ public class AccompanimentTests
 
         IEnumerable<ScoreNote> chords = Accompaniment.For(exercise, Rung("C4", [("Alto", 0, true)])).Where(note => note.Midi != 72);
 
+        // C3 and C E G above it; then G2 with F B D: every voice goes by step.
         Assert.Equal(
-            [(48, 0, 1920), (52, 0, 1920), (55, 0, 1920), (55, 1920, 1920), (59, 1920, 1920), (62, 1920, 1920), (65, 1920, 1920)],
-            chords.Select(note => (note.Midi, (int)note.Start.Ticks, (int)note.Length.Ticks)));
-        Assert.All(chords, note => Assert.Equal(52, note.Velocity));
+            [(48, 0), (55, 0), (60, 0), (64, 0), (43, 1920), (53, 1920), (59, 1920), (62, 1920)],
+            chords.Select(note => (note.Midi, (int)note.Start.Ticks)));
+        Assert.All(chords, note => Assert.Equal((52, 1920), (note.Velocity, (int)note.Length.Ticks)));
     }
 
     [Fact]
     public void Without_numerals_the_tonic_of_the_mode_holds() => Assert.Equal(
-        [57, 60, 64],
-        Accompaniment.For(Samples.Exercise("8:2", Mode.Minor), Rung("A4", [("Alto", 0, true)], Mode.Minor)).Where(note => note.Midi < 80).Select(note => note.Midi));
+        [0, 4, 9],
+        Accompaniment.For(Samples.Exercise("8:2", Mode.Minor), Rung("A4", [("Alto", 0, true)], Mode.Minor)).Where(note => note.Midi < 80).Select(note => note.Midi % 12).Distinct().Order());
+
+    [Fact]
+    public void A_long_chord_is_struck_again_every_four_beats() => Assert.Equal(
+        [(0, 4), (4, 4), (8, 5)],
+        Accompaniment.For(Samples.Exercise("1:13"), Rung("C4", [("Alto", 0, true)]), Plain(AccompanimentStyle.Block))
+            .Select(note => ((int)note.Start.ToDouble(), (int)note.Length.ToDouble())).Distinct());
+
+    /// <summary>The style, and for I:2 V7:1 in C each note's beat with its place from the bass upwards in its chord.</summary>
+    [Theory]
+    [InlineData(AccompanimentStyle.CueOnly, "")]
+    [InlineData(AccompanimentStyle.Melody, "")]
+    [InlineData(AccompanimentStyle.Block, "0:48+55+60+64 2:43+59+62+65")]
+    [InlineData(AccompanimentStyle.Broken, "0:48 0.5:55 1:60 1.5:64 2:43+59 2.5:62+65")]
+    [InlineData(AccompanimentStyle.BassAndChord, "0:48 1:55+60+64 2:43 2.5:59+62+65")]
+    [InlineData(AccompanimentStyle.Drone, "0:36+43+48")]
+    public void Each_style_has_its_manner(AccompanimentStyle style, string wanted)
+    {
+        Exercise exercise = Samples.Exercise("8:2 7:1") with { Harmony = HarmonyText.Parse("I:2 V7:1").Value! };
+
+        IReadOnlyList<ScoreNote> notes = Accompaniment.For(exercise, Rung("C5", [("Alto", 0, true)]), Plain(style));
+
+        Assert.Equal(wanted, string.Join(' ', notes.Where(_ => style != AccompanimentStyle.Melody).GroupBy(note => note.Start).Select(group => $"{group.Key}:{string.Join('+', group.Select(note => note.Midi))}")));
+    }
+
+    [Fact]
+    public void The_melody_is_played_with_the_chords_only_where_it_is_wanted()
+    {
+        Rung rung = Rung("C5", [("Alto", 0, true)]);
+        Assert.Contains(Accompaniment.For(Samples.Exercise("8"), rung), note => note.Midi == 84);
+        Assert.DoesNotContain(Accompaniment.For(Samples.Exercise("8"), rung, Plain(AccompanimentStyle.Block)), note => note.Midi == 84);
+        Assert.Equal([84], Accompaniment.For(Samples.Exercise("8"), rung, Plain(AccompanimentStyle.Melody)).Select(note => note.Midi));
+    }
+
+    [Fact]
+    public void Every_beat_is_tapped_where_that_is_wanted() => Assert.Equal(
+        [0, 960, 1920],
+        Accompaniment.For(Samples.Exercise("1 2 1:1/2"), Rung("C4", []), Plain(AccompanimentStyle.CueOnly) with { Click = Click.EveryBeat })
+            .Where(note => note.Midi == Keyboard.HighestMidi).Select(note => note.Start.Ticks));
 
     [Fact]
     public void A_chord_tone_ends_where_the_melody_takes_it_over()
     {
-        // The melody starts on the root and reaches the third after a beat; the fifth holds.
-        IReadOnlyList<ScoreNote> notes = Accompaniment.For(Samples.Exercise("1 3"), Rung("C3", [("Bass", 0, true)]));
+        // The melody reaches the fifth of the chord after a beat; the others hold.
+        IReadOnlyList<ScoreNote> notes = Accompaniment.For(Samples.Exercise("1 5"), Rung("C3", [("Bass", 0, true)]));
 
-        Assert.Equal([(48, 0, 960), (52, 0, 960), (55, 0, 1920), (52, 960, 960)], notes.Select(note => (note.Midi, (int)note.Start.Ticks, (int)note.Length.Ticks)));
+        Assert.Equal([(0, 960, 52), (960, 960, 68)], notes.Where(note => note.Midi == 55).Select(note => ((int)note.Start.Ticks, (int)note.Length.Ticks, note.Velocity)));
+        Assert.All(notes.Where(note => note.Midi > 55), note => Assert.Equal(1920, note.Length.Ticks));
     }
 
     [Fact]
@@ -175,6 +215,8 @@ public class AccompanimentTests
         Pitch.Parse(tonic),
         mode,
         [.. parts.Select(part => new RungPart(Samples.Part(part.Name, "C4-G5", "C4-F5", part.Placement), part.Sings, new PitchRange(Pitch.MiddleC, Pitch.MiddleC)))]);
+
+    private static PianoPart Plain(AccompanimentStyle style) => new(style, DoublesMelody: false, BetweenKeys.Dominant, Click.None);
 
     /// <summary>The notes that are louder than the chords.</summary>
     private static List<(int Midi, int Start)> Melody(Exercise exercise, Rung rung) =>

@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Yaml;
@@ -96,6 +97,14 @@ public sealed class ExerciseFileTests
         const string Tempo = "tempo: {default: 60, from: 60, to: 60}";
         Assert.Contains("a sung exercise needs a pattern", OnlyMessage($"format: 1\nexercises:\n  - {{id: a, title: a, stage: sung, {Tempo}}}\n"), StringComparison.Ordinal);
         Assert.Contains("a body exercise needs phases", OnlyMessage($"format: 1\nexercises:\n  - {{id: a, title: a, stage: body, {Tempo}}}\n"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_exercise_may_ask_something_of_the_piano()
+    {
+        Exercise read = ExerciseFile.Read("e", Expect.Bytes(Samples.Exercises.Replace("articulation: legato", "piano: {style: drone, melody: false}", StringComparison.Ordinal))).Value![0];
+        PianoWish wanted = new(AccompanimentStyle.Drone, DoublesMelody: false);
+        Assert.Equal((wanted, wanted), (read.Piano, ExerciseFile.Read("e", Expect.Bytes(ExerciseFile.Write([read]))).Value![0].Piano));
     }
 
     [Fact]

@@ -3,6 +3,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Choirs;
@@ -71,6 +72,11 @@ public sealed class PlanFileTests
     [InlineData("rounds: 3", "rounds: 0", "rounds: ^0", "out of range (1 to 20 rounds)")]
     [InlineData("breath: 2", "breath: 9", "9", "out of range (1 to 8 beats)")]
     [InlineData("breath: 2", "rounds: 2", "2\n    keys", "'rounds' is for body and breathing exercises")]
+    [InlineData("breath: 2", "piano: loud", "loud", "write one of cue-only, melody, block, broken, bass-and-chord, drone")]
+    [InlineData("breath: 2", "piano: {style: loud}", "loud", "write one of cue-only, melody, block, broken, bass-and-chord, drone")]
+    [InlineData("breath: 2", "piano: {between: fifths}", "fifths", "write one of tonic, dominant, chromatic")]
+    [InlineData("breath: 2", "piano: {clicks: none}", "clicks", "'piano' has no 'clicks'; did you mean 'click'?")]
+    [InlineData("breath: 2", "piano: {melody: maybe}", "maybe", "'melody' must be")]
     [InlineData("start: C4", "start: H4", "H4", "'start' must be a pitch")]
     [InlineData("shape: up-and-back", "shape: round", "round", "write one of up-and-back, up, down, down-and-back")]
     [InlineData("limit: everyone", "limit: altos", "altos", "write one of everyone, any, soprano, bass, women, upper, men")]
@@ -98,6 +104,20 @@ public sealed class PlanFileTests
     {
         PlanStep step = Read(Samples.Plan.Replace("breath: 2", line, StringComparison.Ordinal)).Value!.Steps[1];
         Assert.Equal((first, last), (step.Tempo?.MilliBeatsPerMinute, step.LastTempo?.MilliBeatsPerMinute));
+    }
+
+    [Theory]
+    [InlineData("broken", AccompanimentStyle.Broken, null, null, null)]
+    [InlineData("{style: cue-only, between: chromatic, click: count-in}", AccompanimentStyle.CueOnly, null, BetweenKeys.Chromatic, Click.CountIn)]
+    [InlineData("{melody: false}", null, false, null, null)]
+    [InlineData("{click: every-beat}", null, null, null, Click.EveryBeat)]
+    public void The_piano_is_a_style_or_says_more_in_a_plan_and_in_a_step(string value, AccompanimentStyle? style, bool? melody, BetweenKeys? between, Click? click)
+    {
+        PianoWish wanted = new(style, melody, between, click);
+        Plan plan = Read(Samples.Plan.Replace("breath: 2", $"piano: {value}", StringComparison.Ordinal).Replace("minutes: 15", $"minutes: 15\npiano: {value}", StringComparison.Ordinal)).Value!;
+        Assert.Equal((wanted, wanted), (plan.Piano, plan.Steps[1].Piano));
+        Plan again = PlanFile.Read("p", Expect.Bytes(PlanFile.Write(plan))).Value!;
+        Assert.Equal((wanted, PianoWish.None, wanted), (again.Piano, again.Steps[0].Piano, again.Steps[1].Piano));
     }
 
     [Fact]
