@@ -14,7 +14,6 @@ internal static class SeasonFolder
     internal static IReadOnlyList<string> Write(TemporaryFolder folder, Season season)
     {
         folder.Write(SeasonChoir.Yaml, "choir.yaml");
-        folder.Write(SeasonPatterns.Yaml, "exercises", "season.yaml");
         return [.. season.Logs.Select(log => Write(folder.PathOf("sessions"), log))];
     }
 
