@@ -85,6 +85,17 @@ internal static class AppTexts
 
     internal static string SavedTo(string path) => $"Session log: {path}";
 
+    internal const string EarAbout = "Listens to a MIDI input for the console. It is started by the console itself.";
+    internal const string PedalsForgotten = "No pedal and no key of the piano does anything any more.";
+    internal const string NothingLearnt = "Nothing was learnt.";
+    internal const string SettingsFaulty = "the settings have a fault and are left as they are; warmup ports tells which";
+
+    internal static string PedalWanted(string use) => $"Press the pedal or the key of the piano that is to mean '{use}', and let it go. Ctrl+L asks again.";
+
+    internal static string PedalLearnt(string control, string use) => $"Learnt: {control} means '{use}' on this machine.";
+
+    internal static string PedalsAre(string pedals) => $"Pedals: {pedals}.";
+
     internal static string NotSaved(string path, string reason) => $"{path}: {reason}";
 
     internal static string LeftOut(string path, long offset, string sentence) => $"{path}, byte {offset}: left out: {sentence}";

@@ -35,6 +35,9 @@ internal sealed record Composition
     /// <summary>Opens an input that a piano can be heard on.</summary>
     public Func<PortChoice, InputOpening> Listen { get; init; } = MidiInputs.Open;
 
+    /// <summary>Starts listening to an input in a process of its own; null where nothing can be heard.</summary>
+    public Func<PortChoice, EarClient>? StartEar { get; init; }
+
     /// <summary>Lets time pass while music plays.</summary>
     public Action<TimeSpan> Wait { get; init; } = Pass;
 
@@ -50,6 +53,7 @@ internal sealed record Composition
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
         StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
+        StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
 
@@ -67,6 +71,9 @@ internal sealed record Composition
         return PlayerProcess.Run(Console.OpenStandardInput(), FrameOutput.Take(), choice => Open(choice, files, waiter), waiter);
     }
 
+    /// <summary>The listening child's main.</summary>
+    internal static int RunEar(PortChoice choice) => EarProcess.Run(Console.OpenStandardInput(), FrameOutput.Take(), () => MidiInputs.Open(choice), SystemClock);
+
     private static PortOpening Open(PortChoice choice, PlayerFiles files, IMonotonicClock clock)
     {
         PortOpening opening = MidiPorts.Open(choice);
@@ -79,7 +86,7 @@ internal sealed record Composition
         : opening with { Port = new TeePort(opening.Port, recorder), Sentence = AppTexts.AndRecording(opening.Sentence, recorder.Name) };
 
     // Started from its own file, or, as "dotnet warmup.dll", by the runtime that runs it now.
-    private static ProcessStartInfo ChildCommand(PlayerFiles files)
+    private static ProcessStartInfo Self(string name)
     {
         string self = Environment.ProcessPath ?? throw new InvalidOperationException("The program's own path is not known.");
         ProcessStartInfo command = new(self);
@@ -88,7 +95,25 @@ internal sealed record Composition
             command.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "warmup.dll"));
         }
 
-        command.ArgumentList.Add(PlayerCommand.Name);
+        command.ArgumentList.Add(name);
+        return command;
+    }
+
+    private static ProcessStartInfo EarCommandFor(PortChoice choice)
+    {
+        ProcessStartInfo command = Self(EarCommand.Name);
+        if (choice.Kind == PortChoiceKind.Named)
+        {
+            command.ArgumentList.Add(EarCommand.InputOption);
+            command.ArgumentList.Add(choice.Name);
+        }
+
+        return command;
+    }
+
+    private static ProcessStartInfo ChildCommand(PlayerFiles files)
+    {
+        ProcessStartInfo command = Self(PlayerCommand.Name);
         foreach ((string option, string? path) in (IEnumerable<(string, string?)>)[(PlayerCommand.RecordOption, files.Recording), (PlayerCommand.TraceOption, files.Trace)])
         {
             if (path is not null)

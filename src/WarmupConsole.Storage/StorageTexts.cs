@@ -38,6 +38,10 @@ public static class StorageTexts
 
     public static string Twice(string name) => $"'{name}' stands here a second time; keep one of them";
 
+    public static string NotAPedal(string name, string allowed) => $"{name} is none of: {allowed}. Write one of them, or leave the line out and teach it with Ctrl+L while a warm-up runs.";
+
+    public static string PedalTwice(string name, string other) => $"{name} is the same control as {other}: one control does one thing. Leave one of the two out.";
+
     public static string Missing(string what, string name) => $"{what} needs '{name}'; add it";
 
     public static string Unknown(string what, string name, IReadOnlyList<string> candidates) =>

@@ -38,6 +38,7 @@ internal static class CommandLine
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
         root.Add(PlayerCommand.Create());
+        root.Add(EarCommand.Create());
         return root;
     }
 }

@@ -36,6 +36,12 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         IPlayer player = composition.StartPlayer(request.Files);
         LiveRun run = new(start, composition.Clock, player, port, log);
         run.Host.Exercises = content.Folder.Exercises;
+        using Hands hands = new(run.Host, composition.Settings, composition.Clock);
+        if (composition.StartEar is { } startEar && Ports.Listening(composition, request.Port) is { Kind: not PortChoiceKind.None } heard)
+        {
+            hands.Listen(startEar(heard));
+        }
+
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))
         {

@@ -19,13 +19,17 @@ internal static class Ports
         };
     }
 
+    /// <summary>Which input is listened to: by this machine's settings, else the one that belongs to the port.</summary>
+    internal static PortChoice Listening(Composition composition, string? asked) =>
+        composition.Settings.ReadSettings().Value?.Input is { } input ? PortChoice.Named(input) : Choose(composition, asked);
+
     /// <summary>What is wrong with this machine's settings; with any of it the first instrument is played on, and nothing is overwritten.</summary>
     internal static IReadOnlyList<FileProblem> Faults(Composition composition) => composition.Settings.ReadSettings().Problems;
 
     /// <summary>Keeps the choice for this machine; an empty name forgets it. Null, or why it could not be kept.</summary>
     internal static string? Remember(Composition composition, string name) => Faults(composition) is [_, ..] faults
         ? string.Join(Environment.NewLine, faults)
-        : composition.Settings.WriteSettings(new(name.Length == 0 ? null : PortNames.WithoutNumbers(name))) is { } trouble
+        : composition.Settings.WriteSettings(composition.Settings.ReadSettings().Value! with { Port = name.Length == 0 ? null : PortNames.WithoutNumbers(name) }) is { } trouble
             ? AppTexts.NotSaved(composition.Settings.SettingsPath, trouble)
             : null;
 }

@@ -4,6 +4,7 @@ using WarmupConsole.Midi.Timing;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Exercises;
@@ -49,6 +50,25 @@ internal sealed class SessionHost : ILiveConsole
     public Moment Now => _clock.Now;
 
     public IReadOnlyList<Exercise> Exercises { get; internal set; } = [];
+
+    public PlayedKey? NewestKey { get; private set; }
+
+    /// <summary>Pedals and played keys, where there is an input.</summary>
+    internal Hands? Hands { get; set; }
+
+    public void Learn(PedalUse? use) => Hands?.Learn(use);
+
+    /// <summary>A key of the piano was struck; from any thread.</summary>
+    internal void Play(int midi)
+    {
+        NewestKey = new(midi, _clock.Now);
+        if (_session.Follows)
+        {
+            Post(new LiveInput.NoteHeard(midi));
+        }
+
+        Changed?.Invoke();
+    }
 
     public void Insert(Exercise exercise, bool now) =>
         Post(new LiveInput.Insert(WarmupBuilder.Alone(_session.Warmup.Choir, exercise), ExerciseFile.Write([exercise]), now));

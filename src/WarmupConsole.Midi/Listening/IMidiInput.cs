@@ -9,6 +9,12 @@ public interface IMidiInput
     /// <summary>Takes bytes that have arrived, without waiting. How many; 0 when there are none, or the device is gone.</summary>
     int Take(Span<byte> bytes);
 
+    /// <summary>False once the device is known to be gone.</summary>
+    bool IsThere => true;
+
+    /// <summary>Waits until bytes may have come, for so long at most.</summary>
+    void Await(TimeSpan most) => ShortWait.Pass();
+
     /// <summary>Lets go of the device. May be called again, to no effect.</summary>
     void Close();
 }

@@ -4,13 +4,22 @@ namespace WarmupConsole.Midi.Listening;
 internal static class ListeningTexts
 {
     internal const string NotWanted = "Nothing is heard: no port, as chosen.";
-    internal const string NoneFound = "Nothing is heard: no MIDI input found. Connect and switch on the piano, or type the line.";
+    internal const string NoneFound = "Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again.";
 
     internal static string Hearing(string name) => $"Listening to {name}.";
 
     internal static string NotFound(string wanted, IReadOnlyList<string> names) => names.Count == 0
-        ? $"Nothing is heard: there is no input named '{wanted}', nor any other. Connect and switch on the piano, or type the line."
+        ? $"Nothing is heard: there is no input named '{wanted}', nor any other. Connect and switch on the piano, then try again."
         : $"Nothing is heard: no input's name contains '{wanted}'. There are: {string.Join("; ", names)}.";
 
-    internal static string NotOpened(string name) => $"Nothing is heard: {name} could not be opened. Another program may hold it: close that, or type the line.";
+    internal static string SameName(string name) =>
+        $"Nothing is heard: two inputs are named {name}, and which is meant cannot be known. Unplug one, or write another one's name as input: in settings.yaml.";
+
+    internal static string Lost(string name) => $"{name} is no longer heard: its cable or its power is gone. Pedals and keys act again once it is back.";
+
+    internal static string Ended(string lastWords) => lastWords.Length == 0
+        ? "Listening to the piano ended by itself: pedals and keys do nothing now. Leave and start again to use them."
+        : $"Listening to the piano ended by itself ({lastWords}): pedals and keys do nothing now. Leave and start again to use them.";
+
+    internal static string NotOpened(string name) => $"Nothing is heard: {name} could not be opened. Another program may hold it: close that, then try again.";
 }

@@ -41,6 +41,12 @@ public static class MidiInputs
                 List<string> names = input.Names();
                 if (PortNames.Find(names, choice) is >= 0 and int index)
                 {
+                    if (PortNames.AreAlike(names, names[index]))
+                    {
+                        input.Close();
+                        return new(null, ListeningTexts.SameName(PortNames.WithoutNumbers(names[index])));
+                    }
+
                     return Opened(input, index, PortNames.WithoutNumbers(names[index]));
                 }
 

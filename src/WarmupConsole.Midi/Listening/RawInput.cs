@@ -7,7 +7,10 @@ public sealed partial class RawInput : IMidiInput
 {
     private const int NonBlocking = 0x800; // Linux; reading only is 0
     private const int CloseOnExec = 0x80000;
+    private const int NoSuchDevice = 19;
+    private const int BrokenDevice = 5;
     private int _descriptor;
+    private bool _isGone;
 
     private RawInput(int descriptor, string path) => (_descriptor, Name) = (descriptor, path);
 
@@ -20,7 +23,23 @@ public sealed partial class RawInput : IMidiInput
         return descriptor < 0 ? null : new(descriptor, path);
     }
 
-    public int Take(Span<byte> bytes) => _descriptor < 0 ? 0 : Math.Max(0, (int)read(_descriptor, bytes, bytes.Length));
+    public bool IsThere => !_isGone && File.Exists(Name);
+
+    public int Take(Span<byte> bytes)
+    {
+        int taken = _descriptor < 0 ? 0 : (int)read(_descriptor, bytes, bytes.Length);
+        _isGone |= taken < 0 && Marshal.GetLastPInvokeError() is NoSuchDevice or BrokenDevice;
+        return Math.Max(0, taken);
+    }
+
+    /// <summary>A pipe without a writer is always ready and never has anything: that is no reason to come back at once.</summary>
+    public void Await(TimeSpan most)
+    {
+        if (_descriptor < 0 || !RawWait.ForInput(_descriptor, most))
+        {
+            ShortWait.Pass();
+        }
+    }
 
     public void Close()
     {
@@ -34,7 +53,7 @@ public sealed partial class RawInput : IMidiInput
     [LibraryImport("libc", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int open(string path, int flags);
 
-    [LibraryImport("libc")]
+    [LibraryImport("libc", SetLastError = true)]
     private static partial nint read(int descriptor, Span<byte> bytes, nint count);
 
     [LibraryImport("libc")]

@@ -11,6 +11,7 @@ internal sealed unsafe class RtMidiIn : IMidiInput
     private readonly int _api;
     private readonly int _deathsBefore = JackServer.Deaths;
     private RtMidiNative.Device* _device;
+    private string _fullName = "";
 
     private RtMidiIn(RtMidiNative.Device* device, int api)
     {
@@ -19,6 +20,9 @@ internal sealed unsafe class RtMidiIn : IMidiInput
     }
 
     public string Name { get; private set; } = "";
+
+    // A server of JACK answers only while it lives, so it is not asked; elsewhere a name with other numbers is another device.
+    public bool IsThere => !IsDead && (_api == JackServer.Api || Names().Contains(_fullName));
 
     // A client of a JACK server that has died must not be touched, not even to close it.
     private bool IsDead => _device is null || (_api == JackServer.Api && JackServer.Deaths != _deathsBefore);
@@ -49,7 +53,7 @@ internal sealed unsafe class RtMidiIn : IMidiInput
 
     internal bool Open(int port, string name)
     {
-        Name = name;
+        (Name, _fullName) = (name, Names()[port]);
         _device->Ok = 1;
         RtMidiNative.rtmidi_open_port(_device, (uint)port, "listener");
         return _device->Ok != 0;

@@ -33,6 +33,9 @@ public static partial class PortNames
         return -1;
     }
 
+    /// <summary>True when a port has another one's name: the two cannot be told apart once their numbers have changed.</summary>
+    public static bool AreAlike(IReadOnlyList<string> names, string found) => names.Count(name => WithoutNumbers(name) == WithoutNumbers(found)) > 1;
+
     internal static bool IsLoopback(string name) => name.Contains(Loopback, StringComparison.OrdinalIgnoreCase);
 
     private static bool Matches(string name, PortChoice choice) => choice.Kind switch

@@ -1,3 +1,4 @@
+using WarmupConsole.Midi.Messages;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Rhythm;
@@ -37,4 +38,10 @@ public abstract record Frame
     public sealed record Refused(string Sentence) : Frame;
 
     public sealed record Onsets(OnsetFigures Figures) : Frame;
+
+    public sealed record Heard(MidiMessage Message) : Frame;
+
+    public sealed record InputOpened(string Sentence) : Frame;
+
+    public sealed record InputLost(string Sentence) : Frame;
 }

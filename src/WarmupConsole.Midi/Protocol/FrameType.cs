@@ -16,4 +16,7 @@ internal enum FrameType : byte
     Silenced = 0x45,
     Refused = 0x46,
     Onsets = 0x47,
+    Heard = 0x48,
+    InputOpened = 0x49,
+    InputLost = 0x4A,
 }

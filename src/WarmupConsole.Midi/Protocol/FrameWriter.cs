@@ -43,6 +43,9 @@ public sealed class FrameWriter(Stream stream)
         Frame.PortFailed failed => Put(FrameType.PortFailed, failed.Sentence),
         Frame.PortLost lost => Put(FrameType.PortLost, lost.Sentence),
         Frame.Refused refused => Put(FrameType.Refused, refused.Sentence),
+        Frame.Heard heard => Put(heard),
+        Frame.InputOpened opened => Put(FrameType.InputOpened, opened.Sentence),
+        Frame.InputLost lost => Put(FrameType.InputLost, lost.Sentence),
         _ => throw new ArgumentException($"{frame.GetType().Name} has no place in the protocol.", nameof(frame)),
     };
 
@@ -69,6 +72,12 @@ public sealed class FrameWriter(Stream stream)
         }
 
         return FrameType.Notes;
+    }
+
+    private FrameType Put(Frame.Heard frame)
+    {
+        _at += frame.Message.Encode(_buffer.AsSpan(_at));
+        return FrameType.Heard;
     }
 
     private FrameType Put(Frame.OpenPort frame)

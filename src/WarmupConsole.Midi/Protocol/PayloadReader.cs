@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Text;
+using WarmupConsole.Midi.Messages;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Rhythm;
@@ -53,9 +54,14 @@ internal ref struct PayloadReader
         FrameType.PortLost => new Frame.PortLost(Text()),
         FrameType.Silenced => new Frame.Silenced(Int64(), new(Int64())),
         FrameType.Refused => new Frame.Refused(Text()),
+        FrameType.Heard => new Frame.Heard(Message()),
+        FrameType.InputOpened => new Frame.InputOpened(Text()),
+        FrameType.InputLost => new Frame.InputLost(Text()),
         FrameType.Onsets => new Frame.Onsets(new OnsetFigures(Int32(), Int32(), Int64(), Int64(), Int64())),
         _ => throw ProtocolErrors.UnknownType((int)_type),
     };
+
+    private MidiMessage Message() => MidiMessage.TryDecode(Take(_rest.Length), out MidiMessage message) ? message : throw WrongLength();
 
     private Frame.OpenPort OpenPort()
     {

@@ -63,6 +63,9 @@ public enum LiveAction
     /// <summary>The cut that is offered when it runs late.</summary>
     TakeCut,
 
+    /// <summary>Stay silent and follow what is played, key by key; or lead again.</summary>
+    Follow,
+
     /// <summary>End the warm-up here.</summary>
     End,
 }

@@ -60,6 +60,10 @@ internal static class LiveGuards
 
     public static LiveGuard NotLeading { get; } = new("nothing leads on", LiveTexts.LeadsOn, session => session.Hold != Hold.None);
 
+    public static LiveGuard Leads { get; } = new("leading", LiveTexts.Follows, session => !session.Follows);
+
+    public static LiveGuard Follows { get; } = new("following", LiveTexts.Leads, session => session.Follows);
+
     public static LiveGuard HasRungs { get; } = new("a ladder", LiveTexts.NoKeys, session => session.Rungs.Count > 0);
 
     public static LiveGuard CanBreatheLonger { get; } = new("a longer breath", LiveTexts.BreathLimits, session => Breath(session) is < LiveBreath.Longest);
@@ -73,7 +77,7 @@ internal static class LiveGuards
     [
         Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
         Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn, NotLeading, HasRungs, CanBreatheLonger, CanBreatheShorter,
-        HasCut,
+        HasCut, Leads, Follows,
     ];
 
     /// <summary>The sentence that belongs to the words of an unmet guard.</summary>

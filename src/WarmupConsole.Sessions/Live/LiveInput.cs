@@ -29,6 +29,9 @@ public abstract record LiveInput
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;
 
+    /// <summary>A key of the piano was struck; it matters while the session follows.</summary>
+    public sealed record NoteHeard(int Midi) : LiveInput;
+
     /// <summary>A mark was typed and kept; with the number of a pin, it puts that pin in words.</summary>
     public sealed record MarkKept(string Raw, MarkAnchor Anchor, int? Pin = null) : LiveInput;
 

@@ -96,6 +96,9 @@ public static class LiveMachine
             case LiveInput.Trouble or LiveInput.News or LiveInput.Warning:
                 Hear(input, states);
                 break;
+            case LiveInput.NoteHeard note:
+                states.Hear(note.Midi);
+                break;
             default:
                 TakeMark(input, turn);
                 break;

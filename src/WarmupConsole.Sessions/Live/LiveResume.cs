@@ -11,7 +11,7 @@ internal static class LiveResume
 {
     public static void Into(LiveTurn turn, SessionFacts facts)
     {
-        turn.Session = turn.Session with { ChangedOrder = facts.Order, Shortened = facts.Shortened };
+        turn.Session = turn.Session with { ChangedOrder = facts.Order, Shortened = facts.Shortened, Follows = facts.Follows };
         if (facts.HasBegun && facts.StepIndex < turn.Session.Warmup.Steps.Count)
         {
             turn.Session = AtFacts(turn.Session, facts);
@@ -39,7 +39,7 @@ internal static class LiveResume
         return at with
         {
             HasBegun = true,
-            State = inKeys ? LiveState.Cue : LiveState.Introduce,
+            State = !inKeys ? LiveState.Introduce : facts.Follows ? LiveState.Follow : LiveState.Cue,
             Hold = inKeys ? Hold.Paused : Hold.None,
             Rungs = rungs,
             RungIndex = Math.Clamp(rung, 0, Math.Max(0, rungs.Length - 1)),

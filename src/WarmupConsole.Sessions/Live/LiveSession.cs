@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Hearing;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Sounding;
@@ -20,6 +21,15 @@ public sealed record LiveSession
 
     /// <summary>True to go on by itself after each breath; false to wait at every key.</summary>
     public bool Rolling { get; init; } = true;
+
+    /// <summary>True while somebody else plays and the console only follows.</summary>
+    public bool Follows { get; init; }
+
+    /// <summary>What was heard of the present step, or null.</summary>
+    public KeyHearing? Hearing { get; init; }
+
+    /// <summary>True once the present key was recognised in what is played.</summary>
+    public bool KeyIsHeard { get; init; }
 
     /// <summary>True once a step was introduced.</summary>
     public bool HasBegun { get; init; }

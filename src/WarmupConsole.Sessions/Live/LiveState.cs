@@ -24,6 +24,9 @@ public enum LiveState
     /// <summary>Between two rungs in waiting mode: nothing sounds until the director goes on.</summary>
     Wait,
 
+    /// <summary>A key is sung to what somebody else plays; the console is silent and listens for the next one.</summary>
+    Follow,
+
     /// <summary>A counted phase of a body or breathing exercise.</summary>
     Phase,
 

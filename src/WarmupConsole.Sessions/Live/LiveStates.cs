@@ -24,6 +24,7 @@ internal sealed class LiveStates
     private readonly LiveChords chords;
     private readonly LiveBreath breath;
     private readonly LiveCuts cuts;
+    private readonly LiveFollow follow;
     private readonly RungLeading rungs;
     private readonly StepLeading steps;
 
@@ -37,6 +38,7 @@ internal sealed class LiveStates
         chords = new(turn, holds);
         breath = new(turn);
         cuts = new(turn);
+        follow = new(turn, holds, tempo, voices);
         rungs = new(turn, holds, tempo, voices, chords);
         steps = new(turn, holds);
         machine = new(() => turn.Session.State, state => turn.Session = turn.Session with { State = state });
@@ -48,6 +50,7 @@ internal sealed class LiveStates
         }
 
         ConfigureCourseOfKeys();
+        ConfigureFollow();
         ConfigurePhase();
         ConfigureFinished();
     }
@@ -85,8 +88,23 @@ internal sealed class LiveStates
         machine.Fire((LiveTrigger)action);
     }
 
+    /// <summary>A note of the piano: where it completes a key, the session moves there.</summary>
+    public void Hear(int midi)
+    {
+        if (follow.Hear(midi) is { } tonic)
+        {
+            if (turn.Session.Sounded is not null)
+            {
+                turn.Silence();
+            }
+
+            turn.Asked = new LiveInput.JumpTo(tonic);
+            machine.Fire(LiveTrigger.KeyHeard);
+        }
+    }
+
     private bool MovesOn(LiveAction action) =>
-        action is LiveAction.GoOn or LiveAction.Pause or LiveAction.Repeat or LiveAction.StepBack or LiveAction.StepOn or LiveAction.JumpToKey or LiveAction.InsertNow or LiveAction.End
+        action is LiveAction.GoOn or LiveAction.Pause or LiveAction.Repeat or LiveAction.StepBack or LiveAction.StepOn or LiveAction.JumpToKey or LiveAction.InsertNow or LiveAction.Follow or LiveAction.End
         || (action, turn.Session.State) is (LiveAction.RollOrWait, LiveState.Wait);
 
     /// <summary>Why an action would do nothing, or null when it would act.</summary>
@@ -113,6 +131,7 @@ internal sealed class LiveStates
         ConfigureInsert(LiveState.Ready);
         Stay(LiveState.Ready, LiveTrigger.Silence, LiveGuards.Always, holds.Silence);
         Stay(LiveState.Ready, LiveTrigger.RollOrWait, LiveGuards.Always, RollOrWait);
+        Stay(LiveState.Ready, LiveTrigger.Follow, LiveGuards.Always, follow.Toggle);
         machine.Configure(LiveState.Ready)
             .Ignore(LiveTrigger.TimeElapsed)
             .Ignore(LiveTrigger.CueDue);
@@ -123,7 +142,10 @@ internal sealed class LiveStates
         const LiveState state = LiveState.Introduce;
         ConfigureStepChanges(state);
         Stay(state, LiveTrigger.GoOn, LiveGuards.Held, holds.Release);
-        To(state, LiveTrigger.GoOn, LiveState.Cue, LiveGuards.NotHeld, LiveGuards.HasKeys);
+        To(state, LiveTrigger.GoOn, LiveState.Cue, LiveGuards.NotHeld, LiveGuards.HasKeys, LiveGuards.Leads);
+        To(state, LiveTrigger.GoOn, LiveState.Follow, LiveGuards.NotHeld, LiveGuards.HasKeys, LiveGuards.Follows);
+        To(state, LiveTrigger.KeyHeard, LiveState.Follow);
+        Stay(state, LiveTrigger.Follow, LiveGuards.Always, follow.Toggle);
         To(state, LiveTrigger.GoOn, LiveState.Phase, LiveGuards.NotHeld, LiveGuards.HasPhases);
         To(state, LiveTrigger.GoOn, LiveState.Introduce, LiveGuards.NotHeld, LiveGuards.HasNothing, LiveGuards.NextStep);
         To(state, LiveTrigger.GoOn, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.HasNothing, LiveGuards.LastStep);
@@ -150,6 +172,7 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.TurnRound, LiveGuards.CanTurn, ladder.TurnRound);
         Stay(state, LiveTrigger.OneMoreKey, LiveGuards.Always, ladder.OneMoreKey);
         To(state, LiveTrigger.JumpToKey, LiveState.Cue);
+        To(state, LiveTrigger.Follow, LiveState.Follow);
         ConfigureByHand(state);
         ConfigureCueAgain(state);
         if (state != LiveState.Wait)
@@ -193,7 +216,7 @@ internal sealed class LiveStates
 
     private void ConfigureCourseOfKeys()
     {
-        machine.Configure(LiveState.Cue).OnEntry(rungs.Cue);
+        machine.Configure(LiveState.Cue).OnEntry(transition => follow.Switch(transition, follows: false)).OnEntry(rungs.Cue);
         machine.Configure(LiveState.CountIn).OnEntry(rungs.CountIn);
         machine.Configure(LiveState.Rung).OnEntry(rungs.Start).OnExit(rungs.Leave);
         machine.Configure(LiveState.Breath).OnEntry(rungs.Breathe);
@@ -222,9 +245,32 @@ internal sealed class LiveStates
         machine.Configure(LiveState.Wait).Ignore(LiveTrigger.TimeElapsed);
     }
 
+    private void ConfigureFollow()
+    {
+        const LiveState state = LiveState.Follow;
+        ConfigureStepChanges(state);
+        ConfigureByHand(state);
+        Stay(state, LiveTrigger.GoOn, LiveGuards.Held, holds.Release);
+        To(state, LiveTrigger.GoOn, LiveState.Follow, LiveGuards.NotHeld, LiveGuards.NextKey);
+        To(state, LiveTrigger.GoOn, LiveState.Introduce, LiveGuards.NotHeld, LiveGuards.LastKey, LiveGuards.NextStep);
+        To(state, LiveTrigger.GoOn, LiveState.Finished, LiveGuards.NotHeld, LiveGuards.LastKey, LiveGuards.LastStep);
+        Stay(state, LiveTrigger.Pause, LiveGuards.Held, holds.Release);
+        Stay(state, LiveTrigger.Pause, LiveGuards.NotHeld, holds.Pause);
+        To(state, LiveTrigger.KeyHeard, LiveState.Follow);
+        To(state, LiveTrigger.Repeat, LiveState.Follow);
+        To(state, LiveTrigger.JumpToKey, LiveState.Follow);
+        To(state, LiveTrigger.Follow, LiveState.Cue);
+        Stay(state, LiveTrigger.TurnRound, LiveGuards.CanTurn, ladder.TurnRound);
+        Stay(state, LiveTrigger.OneMoreKey, LiveGuards.Always, ladder.OneMoreKey);
+        Stay(state, LiveTrigger.CueAgain, LiveGuards.Always, chords.GiveCue);
+        Stay(state, LiveTrigger.ProofNote, LiveGuards.Always, chords.Prove);
+        machine.Configure(state).OnEntry(follow.Enter).OnExit(follow.Leave).Ignore(LiveTrigger.TimeElapsed).Ignore(LiveTrigger.CueDue);
+    }
+
     private void ConfigurePhase()
     {
         const LiveState state = LiveState.Phase;
+        Stay(state, LiveTrigger.Follow, LiveGuards.Always, follow.Toggle);
         ConfigureStepChanges(state);
         foreach (LiveTrigger trigger in new[] { LiveTrigger.GoOn, LiveTrigger.TimeElapsed })
         {

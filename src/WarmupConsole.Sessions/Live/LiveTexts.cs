@@ -35,6 +35,9 @@ internal static class LiveTexts
     public const string NotLate = "It is not late: nothing has to be cut.";
     public const string NothingToCut = "It is late, and no cut fits: what is left is short, or breathes, opens the voices, answers what was heard, or settles.";
     public const string Late = "late";
+    public const string Follows = "The console follows and is silent: play the chord or the line of a key; go on takes the next one by hand.";
+    public const string Leads = "The console leads again.";
+    public const string FollowWaits = "While it follows, what is played decides when the next key comes; follow again lets the console lead.";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
 
@@ -89,6 +92,7 @@ internal static class LiveTexts
         (LiveState.Ready, _) => NotStarted,
         (LiveState.Finished, _) => Over,
         (LiveState.Phase, _) => NoKeys,
+        (LiveState.Follow, _) => FollowWaits,
         (_, LiveAction.OneMoreKey or LiveAction.TurnRound) => KeysNotBegun,
         _ => NothingSungYet,
     };

@@ -68,6 +68,7 @@ public sealed record LiveTimers(
         return session.State switch
         {
             LiveState.Phase => PhasesLeft(session, step) - passed,
+            LiveState.Follow => Rungs(session, step, session.RungIndex),
             LiveState.Breath or LiveState.Wait when held => LeadInAndRungs(session, step, session.RungIndex + 1),
             _ when held => LeadInAndRungs(session, step, session.RungIndex),
             LiveState.Cue => LeadInAndRungs(session, step, session.RungIndex) - passed,

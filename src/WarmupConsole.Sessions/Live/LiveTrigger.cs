@@ -27,10 +27,14 @@ internal enum LiveTrigger
     InsertNext = LiveAction.InsertNext,
     InsertNow = LiveAction.InsertNow,
     TakeCut = LiveAction.TakeCut,
+    Follow = LiveAction.Follow,
     End = LiveAction.End,
 
     /// <summary>The beats of the present state are over.</summary>
     TimeElapsed,
+
+    /// <summary>A key was recognised in what is played.</summary>
+    KeyHeard,
 
     /// <summary>The cue chords to the next key are due at the player.</summary>
     CueDue,

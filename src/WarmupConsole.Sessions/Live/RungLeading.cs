@@ -135,7 +135,7 @@ internal sealed class RungLeading(LiveTurn turn, LiveHolds holds, LiveTempo temp
 
     private void Lasts(Beats start, Beats length) => turn.Session = Session with { StateStart = start, StateEnd = start + length };
 
-    private static RungStarted Started(LiveSession session)
+    internal static RungStarted Started(LiveSession session)
     {
         Rung rung = session.Rung!;
         RungPart[] singing = [.. rung.Parts.Where(part => part.Sings)];

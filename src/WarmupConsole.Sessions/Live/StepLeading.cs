@@ -123,6 +123,8 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             BreathBeats = null,
             Voicing = Voicing.AsPlanned,
             ProofAsked = false,
+            KeyIsHeard = false,
+            Hearing = null,
         };
     }
 

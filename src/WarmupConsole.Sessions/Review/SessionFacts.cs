@@ -48,6 +48,9 @@ public sealed record SessionFacts
     /// <summary>The steps whose way back was cut, as it ran late.</summary>
     public Shortened Shortened { get; init; } = Shortened.None;
 
+    /// <summary>True while somebody else plays and the console only follows.</summary>
+    public bool Follows { get; init; }
+
     /// <summary>What holds the music, if anything does.</summary>
     public Hold Hold { get; init; }
 
@@ -76,8 +79,8 @@ public sealed record SessionFacts
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
         },
-        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Hold = Hold },
-        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken => AfterChange(happened),
+        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Follows = Follows, Hold = Hold },
+        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or FollowChanged => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -105,6 +108,7 @@ public sealed record SessionFacts
         OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
         OrderChanged order => this with { Order = order.Steps },
         CutTaken { Keys: > 0 } cut => this with { Shortened = Shortened.With(cut.Step, cut.Keys) },
+        FollowChanged follow => this with { Follows = follow.Follows },
         BreathChanged breath => this with { BreathBeats = breath.Beats },
         _ => this,
     };

@@ -17,6 +17,7 @@ public static class SessionFactsOfSession
             NextMarkId = session.NextMarkId,
             Order = session.ChangedOrder,
             Shortened = session.Shortened,
+            Follows = session.Follows,
         };
         return !session.HasBegun || session.Step is null ? marks : marks with
         {
@@ -34,7 +35,7 @@ public static class SessionFactsOfSession
 
     private static RungProgress ProgressOf(LiveState state) => state switch
     {
-        LiveState.Cue or LiveState.CountIn or LiveState.Rung => RungProgress.Begun,
+        LiveState.Cue or LiveState.CountIn or LiveState.Rung or LiveState.Follow => RungProgress.Begun,
         LiveState.Breath or LiveState.Wait => RungProgress.Over,
         _ => RungProgress.NotBegun,
     };

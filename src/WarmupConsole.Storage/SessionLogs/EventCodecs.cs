@@ -28,6 +28,7 @@ internal static class EventCodecs
         new("steps-over", typeof(StepsOver), EventJson.Default.StepsOver, static (in RecordFields f) => new StepsOver(f.Int("step"u8))),
         new("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged, static (in RecordFields f) => new LadderChanged(f.Int("step"u8), f.Int("rung"u8), f.Ints("keys"u8), f.Text("why"u8))),
         new("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen, static (in RecordFields f) => new PartsChosen(f.Int("step"u8), f.Texts("parts"u8))),
+        new("follow-changed", typeof(FollowChanged), EventJson.Default.FollowChanged, static (in RecordFields f) => new FollowChanged(f.Yes("follows"u8))),
         new("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged, static (in RecordFields f) => new OctaveChanged(f.Int("step"u8), f.Text("part"u8), f.Int("octaves"u8))),
         new("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged, static (in RecordFields f) => new BreathChanged(f.Int("step"u8), f.Int("beats"u8))),
         new("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved, static (in RecordFields f) => new MarkMoved(f.Int("id"u8), f.Int("step"u8), f.Int("rung"u8))),

@@ -7,6 +7,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Serialization)]
 [JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(CutTaken))]
+[JsonSerializable(typeof(FollowChanged))]
 [JsonSerializable(typeof(HoldChanged))]
 [JsonSerializable(typeof(LadderChanged))]
 [JsonSerializable(typeof(MarkMade))]

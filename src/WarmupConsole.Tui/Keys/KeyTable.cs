@@ -32,6 +32,7 @@ public static class KeyTable
         Screen(ScreenCommand.SayPin, LineUse.WhenClosed, ":", ":"),
         Screen(ScreenCommand.UndoMark, LineUse.WhenClosed, "Bksp", "Backspace"),
         Screen(ScreenCommand.MoveMarkBack, LineUse.WhenClosed, ";", ";"),
+        Live(LiveAction.Follow, LineUse.Always, "Ctrl+F", "Ctrl+F"),
         Live(LiveAction.TakeCut, LineUse.Always, "Ctrl+T", "Ctrl+T"),
         Live(LiveAction.End, LineUse.Always, "Ctrl+E", "Ctrl+E"),
         Live(LiveAction.JumpToKey, LineUse.Always, "Ctrl+K", "Ctrl+K"),
@@ -45,6 +46,7 @@ public static class KeyTable
         Live(LiveAction.ProofNote, LineUse.WhenClosed, "%", "%"),
         Live(LiveAction.ShorterBreath, LineUse.WhenClosed, "<", "<"),
         Live(LiveAction.LongerBreath, LineUse.WhenClosed, ">", ">"),
+        Screen(ScreenCommand.LearnPedal, LineUse.Always, "Ctrl+L", "Ctrl+L"),
         Screen(ScreenCommand.Leave, LineUse.Always, "Ctrl+Q", "Ctrl+Q"),
         Screen(ScreenCommand.Help, LineUse.WhenClosed, "?", "?"),
     ];

@@ -14,6 +14,9 @@ public enum ScreenCommand
     SayPin,
     UndoMark,
     MoveMarkBack,
+
+    /// <summary>Asks what a pedal or a key of the piano is to do, and learns which one.</summary>
+    LearnPedal,
     Help,
     Leave,
 }

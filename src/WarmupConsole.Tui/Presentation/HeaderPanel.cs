@@ -32,7 +32,7 @@ internal static class HeaderPanel
     private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.Place + 1, session.Order.Count);
 
     private static string Tempo(LiveSession session) =>
-        ScreenTexts.Of("♩={0:0.#}{1} {2}", session.Tempo.BeatsPerMinute, TempoToCome(session), session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);
+        ScreenTexts.Of("♩={0:0.#}{1} {2}", session.Tempo.BeatsPerMinute, TempoToCome(session), session.Follows ? ScreenTexts.Following : session.Rolling ? ScreenTexts.Rolling : ScreenTexts.Waiting);
 
     /// <summary>Where a tempo that changes from key to key will be at the last one, as it is now.</summary>
     private static string TempoToCome(LiveSession session) => session.Step is { } step

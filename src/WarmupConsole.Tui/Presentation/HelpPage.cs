@@ -28,7 +28,7 @@ internal static class HelpPage
     private static IEnumerable<string> Lines(Pane body, ScreenModel model)
     {
         IReadOnlyList<string> hint = CellText.Wrap(ScreenTexts.HelpHint, body.Width);
-        IReadOnlyList<string> sound = body.Height > RoomyRows ? Sound(model.Status.Port, body.Width) : [];
+        IReadOnlyList<string> sound = body.Height > RoomyRows ? [.. Sound(model.Status.Port, body.Width), .. CellText.Wrap(model.Status.Hands, body.Width)] : [];
         IReadOnlyList<string> legend = CellText.Wrap(ScreenTexts.BoardLegend, body.Width);
         int left = body.Height - 2 - hint.Count - sound.Count - legend.Count;
         return [.. hint, .. left * (body.Width / ColumnsOfKey) >= KeyTable.Rows.Count ? legend : [], .. sound];

@@ -37,7 +37,7 @@ internal static class NoticePanel
     /// <summary>Whole before the start; later its first sentence, as nothing new is in the rest.</summary>
     private static string Sound(ScreenModel model, int width)
     {
-        string port = model.Status.Port;
+        string port = $"{model.Status.Port} {model.Status.Hands}".TrimEnd();
         if (CellText.Columns(port) <= width || model.Session.State == LiveState.Ready)
         {
             return port;

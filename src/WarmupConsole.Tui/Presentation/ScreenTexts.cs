@@ -26,6 +26,7 @@ public static class ScreenTexts
     public const string CareTitle = "With care";
     public const string Rolling = "rolling";
     public const string TempoToCome = "→{0:0.#}";
+    public const string Following = "following";
     public const string Waiting = "waiting at each key";
 
     public const string Sings = "▶";
@@ -121,6 +122,7 @@ public static class ScreenTexts
         [LiveState.Rung] = "sing",
         [LiveState.Breath] = "breathe",
         [LiveState.Wait] = "waiting",
+        [LiveState.Follow] = "follows",
         [LiveState.Phase] = "together",
         [LiveState.Finished] = "done",
     }.ToFrozenDictionary();
@@ -140,6 +142,7 @@ public static class ScreenTexts
         [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
         [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
         [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
+        [PromptKind.Pedal] = ("pedal for", "1 go on  2 again  3 turn round  4 silence  5 pin  0 forgets all"),
         [PromptKind.InsertNow] = ("put in now", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
     }.ToFrozenDictionary();
 
@@ -191,6 +194,7 @@ public static class ScreenTexts
         [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
         [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
         [LiveAction.TakeCut] = ("take cut", "Takes the cut that is offered when the warm-up runs late; every other step stays as it is."),
+        [LiveAction.Follow] = ("follow", "The console is silent and follows what is played at the piano, key by key; again, and it leads."),
         [LiveAction.End] = ("end", "Ends the warm-up here; marks can still be added."),
     }.ToFrozenDictionary();
 
@@ -203,6 +207,7 @@ public static class ScreenTexts
         [ScreenCommand.SayPin] = ("say pin", "Opens a mark on the oldest pin without words."),
         [ScreenCommand.UndoMark] = ("undo mark", "Takes back the newest mark or pin."),
         [ScreenCommand.MoveMarkBack] = ("mark back", "The newest mark was meant for the key before."),
+        [ScreenCommand.LearnPedal] = ("learn pedal", "Asks what a pedal or a key of the piano is to do, then learns the one that is pressed and let go."),
         [ScreenCommand.Help] = ("keys", "Shows or hides this page; the warm-up goes on meanwhile."),
         [ScreenCommand.Leave] = ("leave", "Leaves the console; while the warm-up runs it asks for a second press."),
     }.ToFrozenDictionary();

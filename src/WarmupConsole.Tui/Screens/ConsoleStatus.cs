@@ -4,4 +4,8 @@ namespace WarmupConsole.Tui.Screens;
 /// <param name="Port">What sounds: a port's name, or a sentence that nothing does and how to change that.</param>
 /// <param name="Log">Where the session log is, or what is wrong with it.</param>
 /// <param name="LogInTrouble">True when the log cannot be written.</param>
-public sealed record ConsoleStatus(string Port, string Log, bool LogInTrouble);
+public sealed record ConsoleStatus(string Port, string Log, bool LogInTrouble)
+{
+    /// <summary>What pedals do, and what is listened to; empty when nothing is.</summary>
+    public string Hands { get; init; } = "";
+}

@@ -96,6 +96,7 @@ public sealed class ConsoleWindow : RowsWindow
     {
         if (App?.Screen.Size is { } size)
         {
+            _control.Listen();
             ScreenModel model = _control.Model();
             ScreenStamp stamp = ScreenStamp.Of(model, size);
             if (stamp != _shown)

@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 
 namespace WarmupConsole.Tui.Screens;
@@ -25,6 +26,12 @@ public interface ILiveConsole
 
     /// <summary>Puts an exercise in, now or next.</summary>
     void Insert(Exercise exercise, bool now);
+
+    /// <summary>The key of the piano that was struck last, or null.</summary>
+    PlayedKey? NewestKey { get; }
+
+    /// <summary>The next control that is pressed is to do this; null forgets all of them.</summary>
+    void Learn(PedalUse? use);
 
     /// <summary>Why an action would do nothing now, in words; null when it would act.</summary>
     string? WhyNot(LiveAction action);

@@ -8,4 +8,7 @@ public enum PromptKind
     Octave,
     InsertNext,
     InsertNow,
+
+    /// <summary>What the next control that is pressed is to do.</summary>
+    Pedal,
 }

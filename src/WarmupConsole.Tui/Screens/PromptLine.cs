@@ -1,4 +1,6 @@
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Scales;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
@@ -14,6 +16,9 @@ public sealed record PromptLine(PromptKind Kind, string Text)
 
     /// <summary>True when it looks for an exercise.</summary>
     public bool IsSearch => Kind is PromptKind.InsertNext or PromptKind.InsertNow;
+
+    /// <summary>When it was opened: what was played before is no answer.</summary>
+    public Moment Opened { get; init; }
 
     /// <summary>The action that a prompt serves.</summary>
     public static PromptKind? For(LiveAction action) => action switch
@@ -36,7 +41,7 @@ public sealed record PromptLine(PromptKind Kind, string Text)
     public IReadOnlyList<LiveInput>? Inputs(LiveSession session) => Kind switch
     {
         PromptKind.Key => Tonic(session) is { } tonic ? [new LiveInput.JumpTo(tonic)] : null,
-        PromptKind.InsertNext or PromptKind.InsertNow => null,
+        PromptKind.InsertNext or PromptKind.InsertNow or PromptKind.Pedal => null,
         PromptKind.Parts => TypedParts.Find(Text, session.Warmup.Choir) is { } parts ? [new LiveInput.Sing(parts)] : null,
         _ => Swapped(session.Warmup.Choir) is { Count: > 0 } parts ? [.. parts.Select(part => new LiveInput.SwapOctave(part))] : null,
     };
@@ -44,14 +49,22 @@ public sealed record PromptLine(PromptKind Kind, string Text)
     private IReadOnlyList<string>? Swapped(Choir choir) =>
         TypedParts.Find(Text, choir) is { } parts && parts.Count == 0 ? [.. choir.Parts.Select(part => part.Id)] : TypedParts.Find(Text, choir);
 
+    /// <summary>A key that is played names its tonic; the nearest octave is meant, as with a name.</summary>
+    public static Pitch Played(int midi, LiveSession session) => Nearest(KeySpelling.TonicFor(midi, session.Step?.Exercise.Mode ?? Mode.Major), session);
+
+    private static Pitch Nearest(Pitch name, LiveSession session)
+    {
+        int present = session.Rung?.Tonic.Midi ?? Pitch.MiddleC.Midi;
+        return name.Octaves((int)Math.Round((present - name.Midi) / 12.0));
+    }
+
     /// <summary>A name alone means the nearest such key.</summary>
     private Pitch? Tonic(LiveSession session)
     {
         NoteNaming notes = session.Warmup.Choir.Notes;
         if (notes.TryParseName(Text, out Pitch name))
         {
-            int present = session.Rung?.Tonic.Midi ?? Pitch.MiddleC.Midi;
-            return name.Octaves((int)Math.Round((present - name.Midi) / 12.0));
+            return Nearest(name, session);
         }
 
         return notes.TryParse(Text, out Pitch pitch) ? pitch : null;

@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Tui.Keys;
@@ -136,7 +137,7 @@ public sealed class ScreenControl(ILiveConsole console)
     {
         if (PromptLine.For(action) is { } kind)
         {
-            Prompt = new(kind, "");
+            Prompt = new(kind, "") { Opened = console.Now };
         }
         else
         {
@@ -168,6 +169,9 @@ public sealed class ScreenControl(ILiveConsole console)
                 break;
             case ScreenCommand.MoveMarkBack:
                 console.Post(new LiveInput.MoveMarkBack());
+                break;
+            case ScreenCommand.LearnPedal:
+                Prompt = new(PromptKind.Pedal, "");
                 break;
             case ScreenCommand.Help:
                 _helpOpen = !_helpOpen;
@@ -214,10 +218,25 @@ public sealed class ScreenControl(ILiveConsole console)
     private IReadOnlyList<Exercise> Found =>
         Prompt is { IsSearch: true } search ? ExerciseFinder.Find(search.Text, console.Exercises, PromptLine.MostFound) : [];
 
-    /// <summary>A digit takes the exercise that stands behind it.</summary>
+    /// <summary>A key that was played answers a prompt for a key. To be called before the screen is shown.</summary>
+    public void Listen()
+    {
+        if (Prompt is { Kind: PromptKind.Key } prompt && console.NewestKey is { } key && key.At > prompt.Opened)
+        {
+            Prompt = null;
+            console.Post(new LiveInput.JumpTo(PromptLine.Played(key.Midi, console.Session)));
+        }
+    }
+
+    /// <summary>A digit takes what stands behind it.</summary>
     private void TypeInPrompt(PromptLine prompt, string text)
     {
-        if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
+        if (prompt.Kind == PromptKind.Pedal && text is [>= '0' and <= '9' and char use] && use - '0' <= PedalUseData.All.Count)
+        {
+            Prompt = null;
+            console.Learn(use == '0' ? null : PedalUseData.All[use - '1']);
+        }
+        else if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
         {
             Insert(prompt, Found[digit - '1']);
         }

@@ -3,6 +3,8 @@ using System.Text;
 using Terminal.Gui.Input;
 using WarmupConsole.App;
 using WarmupConsole.App.Running;
+using WarmupConsole.Midi.Listening;
+using WarmupConsole.Midi.Messages;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
@@ -29,6 +31,7 @@ internal sealed class Rehearsal : IDisposable
     private readonly InProcessPlayer _player;
     private readonly RecordingPort _port;
     private readonly RunLog _log;
+    private readonly MessageAssembler _assembler = new();
     private readonly LiveRun _run;
     private readonly ConsoleWindow _window;
     private readonly Headless _screen;
@@ -59,6 +62,7 @@ internal sealed class Rehearsal : IDisposable
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
         _run.Host.Exercises = Content.Folder.Exercises;
+        Hands = new(_run.Host, Composition.Settings, Clock);
         _window = new(_run.Host);
         _screen = new(_window, width, height);
         Settle();
@@ -69,6 +73,9 @@ internal sealed class Rehearsal : IDisposable
     internal Composition Composition { get; }
 
     internal Content Content { get; }
+
+    /// <summary>Pedals and played keys.</summary>
+    internal Hands Hands { get; }
 
     internal LiveSession Session => _run.Host.Session;
 
@@ -123,6 +130,33 @@ internal sealed class Rehearsal : IDisposable
         {
             _screen.Press(new Key(rune.Value));
             Settle();
+        }
+
+        return this;
+    }
+
+    /// <summary>The bytes come from the piano.</summary>
+    internal Rehearsal Hear(params byte[] bytes)
+    {
+        foreach (MidiMessage message in bytes.Select(next => _assembler.Take(next)).OfType<MidiMessage>())
+        {
+            Hands.Hear(message);
+            Settle();
+        }
+
+        _screen.Advance(TimeSpan.FromMilliseconds(40));
+        return Settle();
+    }
+
+    /// <summary>A pedal is trodden on and let go.</summary>
+    internal Rehearsal Tread(byte controller) => Hear(0xB0, controller, 127).Pass(TimeSpan.FromMilliseconds(300)).Hear(0xB0, controller, 0).Pass(TimeSpan.FromMilliseconds(300));
+
+    /// <summary>Notes are played one after another, a third of a second each.</summary>
+    internal Rehearsal Play(params IEnumerable<int> notes)
+    {
+        foreach (int midi in notes)
+        {
+            Hear(0x90, (byte)midi, 64).Pass(TimeSpan.FromMilliseconds(330)).Hear(0x80, (byte)midi, 64);
         }
 
         return this;
@@ -202,6 +236,7 @@ internal sealed class Rehearsal : IDisposable
     {
         _screen.Dispose();
         _window.Dispose();
+        Hands.Dispose();
         _run.Close();
         _folder.Dispose();
     }

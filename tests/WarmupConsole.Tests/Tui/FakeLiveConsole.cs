@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Screens;
 
@@ -25,6 +26,12 @@ internal sealed class FakeLiveConsole(LiveSession session) : ILiveConsole
     public List<(string Exercise, bool Now)> Inserted { get; } = [];
 
     public void Insert(Exercise exercise, bool now) => Inserted.Add((exercise.Id, now));
+
+    public PlayedKey? NewestKey { get; set; }
+
+    public List<PedalUse?> Learnt { get; } = [];
+
+    public void Learn(PedalUse? use) => Learnt.Add(use);
 
     public void Show(LiveSession session)
     {

@@ -48,10 +48,10 @@ public sealed class MidiInputsTests : IDisposable
         string missing = _pipe.Path + "x";
         Assert.Equal(new(null, "Nothing is heard: no port, as chosen."), MidiInputs.Open(PortChoice.None));
         Assert.Equal(
-            new(null, $"Nothing is heard: {missing} could not be opened. Another program may hold it: close that, or type the line."),
+            new(null, $"Nothing is heard: {missing} could not be opened. Another program may hold it: close that, then try again."),
             MidiInputs.Open(PortChoice.Named(missing)));
         Assert.Equal(
-            new(null, "Nothing is heard: no MIDI input found. Connect and switch on the piano, or type the line."),
+            new(null, "Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again."),
             MidiInputs.OpenDevice(PortChoice.First, new RawDevices(Path.Combine(_pipe.Path, "none"))));
     }
 }

@@ -1,3 +1,4 @@
+using WarmupConsole.Midi.Messages;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Protocol;
@@ -25,6 +26,9 @@ public class FrameTests
         new Frame.Silenced(4, new(5)),
         new Frame.Refused("Full."),
         new Frame.Onsets(new OnsetFigures(10, 1, 2, 3, 4)),
+        new Frame.Heard(MidiMessage.Control(0, 64, 127)),
+        new Frame.InputOpened("Listening."),
+        new Frame.InputLost("Gone."),
     ];
 
     public static TheoryData<int> Each => [.. Enumerable.Range(0, OneOfEach.Length)];

@@ -11,7 +11,7 @@ namespace WarmupConsole.Tests.Sessions.Live;
 /// </summary>
 public class LiveGridTests
 {
-    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave InsertNext InsertNow TakeCut End";
+    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave InsertNext InsertNow TakeCut Follow End";
 
     internal static readonly Dictionary<string, string> Reasons = new()
     {
@@ -21,40 +21,43 @@ public class LiveGridTests
         ["b"] = "The keys have not begun; go on leads in to the first.",
         ["k"] = "This step has no keys.",
         ["p"] = "The piano leads to the next key; ask again once it is sung.",
+        ["f"] = "While it follows, what is played decides when the next key comes; follow again lets the console lead.",
         ["l"] = "It is not late: nothing has to be cut.",
         ["m"] = "The music runs; silence or pause stops it.",
     };
 
     public static TheoryData<LiveState, Hold, string> Grid => new()
     {
-        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n x x n x" },
-        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x x l x" },
-        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x x l x" },
-        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x x l x" },
-        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x" },
-        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k x x l x" },
-        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k x x l x" },
-        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k x x l x" },
-        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o o o o" },
+        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n x x n x x" },
+        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x x l x x" },
+        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Follow, Hold.None, "x x x x x x x x x x x f x x x x x x x x x x x l x x" },
+        { LiveState.Follow, Hold.Paused, "x x x x x x x x x x x f x x x x x x x x x x x l x x" },
+        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
+        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
+        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
+        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o o o o o" },
     };
 
     /// <summary>Holds that no input leads to: nothing runs there that could be held.</summary>
     private static readonly (LiveState State, Hold Hold)[] Unreachable =
     [
         (LiveState.Ready, Hold.Paused), (LiveState.Ready, Hold.Silenced), (LiveState.Introduce, Hold.Silenced),
-        (LiveState.Wait, Hold.Silenced), (LiveState.Finished, Hold.Paused), (LiveState.Finished, Hold.Silenced),
+        (LiveState.Wait, Hold.Silenced), (LiveState.Follow, Hold.Silenced), (LiveState.Finished, Hold.Paused), (LiveState.Finished, Hold.Silenced),
     ];
 
     [Fact]
@@ -104,7 +107,7 @@ public class LiveGridTests
     };
 
     private static bool IsAnswer(string? told) =>
-        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "put in: ", "an octave "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
+        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "put in: ", "an octave ", "The console "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
 
     [Theory]
     [MemberData(nameof(Grid))]

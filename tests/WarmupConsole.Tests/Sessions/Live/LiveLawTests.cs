@@ -109,7 +109,7 @@ public class LiveLawTests
             Words(resumed.Session.Facts()));
 
         LiveOutcome wentOn = LiveMachine.Handle(resumed.Session, new LiveInput.Act(LiveAction.GoOn), driver.Now);
-        if (resumed.Session is { State: LiveState.Introduce or LiveState.Cue, Rungs.Count: > 0 })
+        if (resumed.Session is { State: LiveState.Introduce or LiveState.Cue, Rungs.Count: > 0, Follows: false })
         {
             Assert.Contains(new LiveEffect.Record(new LeadInStarted(facts.StepIndex, rung)), wentOn.Effects);
         }

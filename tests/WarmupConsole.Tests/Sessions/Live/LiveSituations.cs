@@ -30,6 +30,7 @@ internal static class LiveSituations
         LiveState.Rung => SecondRung(),
         LiveState.Breath => SecondRung().RunTo(state),
         LiveState.Wait => SecondRung().Act(LiveAction.RollOrWait).RunTo(state),
+        LiveState.Follow => SecondRung().Act(LiveAction.Follow),
         LiveState.Phase => new LiveDriver(LiveFixtures.Of(
             LiveFixtures.Step(LiveFixtures.Scale),
             LiveFixtures.Step(LiveFixtures.Breath),

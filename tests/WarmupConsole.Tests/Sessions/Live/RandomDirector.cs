@@ -38,7 +38,12 @@ internal sealed class RandomDirector(int seed)
         new LiveInput.SwapOctave("bass"), new LiveInput.SwapOctave("soprano"), new LiveInput.PinMoment(),
     ];
 
-    public LiveInput NextInput(LiveSession session, Moment now) => _random.Next(20) switch
+    /// <summary>While it follows, mostly notes: the tones of a key's chord, or any.</summary>
+    public LiveInput NextInput(LiveSession session, Moment now) => session.Follows && _random.Next(4) > 0
+        ? new LiveInput.NoteHeard(session.NextRung is { } next && _random.Next(8) > 0 ? next.Tonic.Midi + new[] { 0, 4, 7, 12 }[_random.Next(4)] : 40 + _random.Next(40))
+        : Any(session, now);
+
+    private LiveInput Any(LiveSession session, Moment now) => _random.Next(20) switch
     {
         < 5 => new LiveInput.Act(LiveAction.GoOn),
         < 7 => Named[_random.Next(Named.Length)],

@@ -1,3 +1,4 @@
+using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Storage.Folders;
 
 namespace WarmupConsole.Tests.Storage.Folders;
@@ -45,6 +46,28 @@ public sealed class SettingsFolderTests : IDisposable
     {
         folder.Write("format: 1\nprot: x\n", "settings.yaml");
         Assert.Equal((2, 1), Assert.Single(new SettingsFolder(folder.Root).ReadSettings().Problems) is var p ? (p.Line, p.Column) : default);
+    }
+
+    [Fact]
+    public void Pedals_are_kept_beside_the_port_and_read_back()
+    {
+        SettingsFolder settings = new(folder.Root);
+        MachineSettings kept = new("Stage piano") { Input = "Foot switch", Pedals = Pedals.None.With(PedalUse.GoOn, new(false, 64, true)).With(PedalUse.Pin, new(true, 21, false)) };
+        Assert.Null(settings.WriteSettings(kept));
+        Assert.Equal(kept, settings.ReadSettings().Value);
+        Assert.Equal("format: 1\nport: Stage piano\ninput: Foot switch\npedals:\n  go-on: sustain, reversed\n  pin: key 21\n", File.ReadAllText(settings.SettingsPath));
+    }
+
+    [Theory]
+    [InlineData("pedals: {go-on: damper}", "go-on is none of: sustain")]
+    [InlineData("pedals: {go-on: soft, pin: 'soft, reversed'}", "pin is the same control as go-on")]
+    [InlineData("pedals: {go: soft}", "go")]
+    [InlineData("pedals: soft", "pedals")]
+    [InlineData("pedals: {silence: ''}", "silence")]
+    public void A_pedal_that_is_none_is_told_at_its_place(string line, string told)
+    {
+        folder.Write($"format: 1\n{line}\n", "settings.yaml");
+        Assert.Contains(told, Assert.Single(new SettingsFolder(folder.Root).ReadSettings().Problems).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

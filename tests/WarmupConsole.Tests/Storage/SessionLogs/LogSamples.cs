@@ -31,6 +31,7 @@ internal static class LogSamples
         new StepAdded(2, "siren", "format: 1\n"),
         new OrderChanged([0, 2, 1], "put in next"),
         new CutTaken(2, "siren", 5, 48),
+        new FollowChanged(true),
         new StepsOver(2),
         new PartsChosen(0, ["alto", "bass"]),
         new OctaveChanged(0, "bass", -1),

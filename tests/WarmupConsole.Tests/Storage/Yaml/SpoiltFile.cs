@@ -36,7 +36,7 @@ internal sealed record SpoiltFile(string Name, string[] Samples, Func<byte[], IR
         new("exercises", [Storage.Samples.Exercises, Storage.Samples.InParts, File.ReadAllText(Demo("exercises/own.yaml"))], Exercises),
         new("a choir", [Storage.Samples.Choir, File.ReadAllText(Demo("choir.yaml"))], Choir),
         new("needs", ["format: 1\nneeds:\n  - {part: alto, pitch: E4, piece: Ferry song, bars: 12-15, until: 2027-05-22}\n  - purpose: tuning.third\n    done: 2027-01-01\n  - {region: C5-F5}\n"], bytes => NeedsFile.Read("f", bytes, QuayChoir).Problems),
-        new("settings", ["format: 1\nport: \"Stage piano 2\"\n"], Settings),
+        new("settings", ["format: 1\nport: \"Stage piano 2\"\n", "format: 1\ninput: piano\npedals:\n  go-on: sustain\n  pin: key 21\n  silence: controller 80, reversed\n"], Settings),
         new("ranges", ["{\"format\": 1, \"from\": \"2027-01-12\", \"part\": \"alto\", \"extreme\": \"G3-D5\", \"comfortable\": \"A3-C5\"}\n"], Ranges),
     ];
 
