@@ -272,6 +272,53 @@ internal static class AppTexts
     internal const string NeedAllAbout = "Also those that are done or past their day.";
     internal const string NoNeeds = "Nothing is needed. Add something with: warmup need add --part alto --pitch E4";
 
+    internal const string PlanEditAbout = "Edit a plan on the screen: steps, keys and reach beside the range board; nothing is written before Ctrl+W.";
+    internal const string NothingToEdit = "There are no steps to edit: this is a rehearsal without warm-up, or a run without a plan.";
+
+    internal static string PlanSaved(string path) => $"Written: {path}";
+
+    internal static string PlanSavedBeside(string path, string reason, string beside) => $"{path}: {reason}. Written beside it: {beside}";
+
+    internal static string PlanNotSaved(string path, string reason, string trouble) => $"Not written. {path}: {reason}; beside it: {trouble}";
+
+    internal const string HelpAbout = "Say what the command takes.";
+    internal const string ShellAbout = "The manual page, and completions for your shell.";
+    internal const string ShellManAbout = "The manual page: warmup shell man > warmup.1";
+    internal const string ShellBashAbout = "Completions for bash: source <(warmup shell bash)";
+    internal const string ShellZshAbout = "Completions for zsh, as a file _warmup in a folder of $fpath.";
+    internal const string ShellFishAbout = "Completions for fish, as a file in ~/.config/fish/completions.";
+
+    internal const string ManEnd = """
+        .SH EXIT STATUS
+        .TP
+        0
+        good
+        .TP
+        1
+        the check or the review has findings
+        .TP
+        2
+        bad input or use
+        .TP
+        70
+        a fault of the program
+        .SH CARE
+        Stop at pain; nobody pushes for a note. This is no medical advice: your judgement and that of a licensed professional come first.
+
+        """;
+
+    internal const string TourAbout = "Give the tour of one minute that is given at the first start on a machine.";
+
+    internal const string NothingToCheck = "no plan, nothing to check";
+    internal const string NothingRemarked = "nothing to remark";
+    internal const string NoNeedOf = "Kept in the log. It names no pitch and no kind that exercises help with, so no need was made of it.";
+
+    internal static string FolderAndPlan(string folder, string plan) => $"{plan} in {folder}";
+
+    internal static string NeedMade(int number, string words) => $"need {number}: {words}";
+
+    internal static string NeedNotKept(string reason) => $"Kept in the log, but no need could be written: {reason}";
+
     internal static string NeedKept(int number, string words) => $"{number}. {words}";
 
     internal static string NeedDone(string words) => $"Done: {words}";

@@ -41,6 +41,9 @@ internal sealed record Composition
     /// <summary>Lets time pass while music plays.</summary>
     public Action<TimeSpan> Wait { get; init; } = Pass;
 
+    /// <summary>True where somebody may be new to the console: not in tests, and not where a machine runs it.</summary>
+    public bool MayGiveTour { get; init; }
+
     /// <summary>Where answers come from, or null when nobody is there to answer.</summary>
     public TextReader? Answers { get; init; }
 
@@ -53,6 +56,7 @@ internal sealed record Composition
         Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
         CurrentFolder = Environment.CurrentDirectory,
         StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
+        MayGiveTour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("CI")),
         StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };

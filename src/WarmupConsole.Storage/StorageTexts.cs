@@ -25,6 +25,8 @@ public static class StorageTexts
 
     public static string Unreadable(string reason) => $"it cannot be read: {reason}";
 
+    public const string ChangedMeanwhile = "it was changed by another program since it was read, and is left alone";
+
     public static string Unwritable(string reason) => $"it cannot be written: {reason}";
 
     public static string Forbidden(char c) => Printable.IsOrderOverride(c)

@@ -37,6 +37,7 @@ internal static class CommandLine
         root.Add(RangesCommand.Create(composition));
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
+        root.Add(ShellCommand.Create(root));
         root.Add(PlayerCommand.Create());
         root.Add(EarCommand.Create());
         return root;

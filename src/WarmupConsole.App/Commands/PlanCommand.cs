@@ -28,6 +28,7 @@ internal static class PlanCommand
         next.SetAction(parsed => Next(composition, (parsed.GetValue(choir), parsed.GetValue(date)), parsed.GetValue(json), parsed.InvocationConfiguration));
         Command group = new("plan", AppTexts.PlanGroupAbout);
         group.Add(next);
+        group.Add(PlanEditCommand.Create(composition));
         return group;
     }
 

@@ -16,9 +16,10 @@ internal static class RunCommand
         Option<bool> open = new("--open") { Description = AppTexts.OpenAbout };
         Option<bool> resume = new("--resume") { Description = AppTexts.ResumeAbout };
         Option<bool> anew = new("--anew") { Description = AppTexts.AnewAbout };
+        Option<bool> tour = new("--tour") { Description = AppTexts.TourAbout };
         Command command = new("run", AppTexts.RunAbout);
         command.Add(plan);
-        foreach (Option option in (Option[])[choir, port, record, trace, open, resume, anew])
+        foreach (Option option in (Option[])[choir, port, record, trace, open, resume, anew, tour])
         {
             command.Add(option);
         }
@@ -36,7 +37,10 @@ internal static class RunCommand
             parsed.GetValue(port),
             new(parsed.GetValue(record), parsed.GetValue(trace)),
             parsed.GetValue(open),
-            parsed.GetValue(resume) ? true : parsed.GetValue(anew) ? false : null)));
+            parsed.GetValue(resume) ? true : parsed.GetValue(anew) ? false : null)
+        {
+            Tour = parsed.GetValue(tour),
+        }));
         return command;
     }
 }

@@ -61,6 +61,9 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         };
     }
 
+    /// <summary>False for the choir that comes with the program: it has no folder of its own.</summary>
+    internal bool IsInFolder => File.Exists(Path.Combine(Folder.Root, ChoirFileName));
+
     /// <summary>The exercises that the plan uses, each once, in the order of the plan.</summary>
     internal IEnumerable<Exercise> UsedExercises => Warmup.Steps.Select(step => step.Exercise).DistinctBy(exercise => exercise.Id);
 

@@ -46,7 +46,7 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
         }
 
         Warmup planned = WarmupBuilder.Build(content.Choir, plan, content.Exercises);
-        Warmup warmup = planned with { Steps = [.. planned.Steps, .. content.PutIn(log.Records)] };
+        Warmup warmup = WarmupBuilder.For(facts.Tonight, planned with { Steps = [.. planned.Steps, .. content.PutIn(log.Records)] });
         return facts.Order.Append(facts.StepIndex).All(step => step >= 0 && step < warmup.Steps.Count)
             ? new(path, warmup, facts, (TimeOf(log.Records, content), TimeOf(SinceStep(log.Records), content)))
             : null;

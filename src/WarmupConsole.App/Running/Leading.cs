@@ -7,6 +7,7 @@ using WarmupConsole.Sessions.Live;
 using WarmupConsole.Storage.SessionLogs;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tui.Hosting;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
 
@@ -15,20 +16,43 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
 {
     private static readonly string Version = Assembly.GetExecutingAssembly().GetName().Version!.ToString(3);
 
+    /// <summary>As often as the start screen is left to edit the plan, and come back to.</summary>
     internal int Run(RunRequest request)
     {
-        FileRead<Content> read = request.Open
-            ? Content.LoadOpen(composition, request.Choir)
-            : Content.Load(composition, request.Plan, request.Choir);
-        return read.IsGood ? Lead(read.Value, request) : Problems.Print(read.Problems, surroundings.Error);
+        while (true)
+        {
+            FileRead<Content> read = request.Open
+                ? Content.LoadOpen(composition, request.Choir)
+                : Content.Load(composition, request.Plan, request.Choir);
+            if (!read.IsGood)
+            {
+                return Problems.Print(read.Problems, surroundings.Error);
+            }
+
+            (int code, bool isPlanAsked) = Lead(read.Value, request);
+            if (!isPlanAsked)
+            {
+                return code;
+            }
+
+            (code, string path) = PlanEditing.Run(composition, surroundings, read.Value, request.Port);
+            if (code != ExitCodes.Ok)
+            {
+                return code;
+            }
+
+            request = read.Value.IsInFolder
+                ? request with { Plan = File.Exists(path) ? path : null, Choir = read.Value.Folder.Root, Resume = false }
+                : request with { Plan = null, Resume = false };
+        }
     }
 
-    private int Lead(Content content, RunRequest request)
+    private (int Code, bool IsPlanAsked) Lead(Content content, RunRequest request)
     {
         if (!TerminalHost.HasTerminal)
         {
             surroundings.Error.WriteLine(AppTexts.NoTerminal);
-            return ExitCodes.BadInput;
+            return (ExitCodes.BadInput, false);
         }
 
         (LiveOutcome start, RunLog log) = Begin(content, request.Resume);
@@ -36,6 +60,10 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         IPlayer player = composition.StartPlayer(request.Files);
         LiveRun run = new(start, composition.Clock, player, port, log);
         run.Host.Exercises = content.Folder.Exercises;
+        using NeedsKeeper needs = new(content.Folder, run.Host.Post);
+        run.Rehearsed = needs.Keep;
+        run.Host.GivesTour = GivesTour(request);
+        run.Host.FirstPicture += () => LookAround(content, run.Host);
         using Hands hands = new(run.Host, composition.Settings, composition.Clock);
         if (composition.StartEar is { } startEar && Ports.Listening(composition, request.Port) is { Kind: not PortChoiceKind.None } heard)
         {
@@ -54,6 +82,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
             code = TerminalHost.Run(run.Host, () => Close(loop, run));
         }
 
+        KeepTour(run.Host);
         code = new LogRescue(composition, surroundings).AfterRun(log) ? code : ExitCodes.BadInput;
         if (run.TroubleAtEnd is { } trouble)
         {
@@ -66,7 +95,37 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
             surroundings.Output.WriteLine(AppTexts.Punctual(onsets));
         }
 
-        return code;
+        return (code, run.Host.IsPlanAsked && code == ExitCodes.Ok);
+    }
+
+    private bool GivesTour(RunRequest request) => request.Tour || (composition.MayGiveTour && !composition.Settings.IsTourSeen);
+
+    /// <summary>Where that fails, the tour is given once more.</summary>
+    private void KeepTour(SessionHost host)
+    {
+        if (host.IsTourOver)
+        {
+            composition.Settings.KeepTourSeen();
+        }
+    }
+
+    /// <summary>On a thread of its own: the first picture waits for nothing.</summary>
+    private void LookAround(Content content, SessionHost host) =>
+        new Thread(() => Look(content, host)) { IsBackground = true, Name = "start" }.Start();
+
+    private void Look(Content content, SessionHost host)
+    {
+        try
+        {
+            StartCard card = StartLook.Of(composition, content);
+            host.Show(status => status with { Start = card });
+        }
+#pragma warning disable CA1031 // What only adds to the picture must not end the evening.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            composition.Settings.AddDiagnostics(composition.Wall.GetLocalNow(), e.ToString());
+        }
     }
 
     private static void Close(SessionLoop loop, LiveRun run)

@@ -1,7 +1,9 @@
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Timing;
+using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.App.Running;
 
@@ -21,10 +23,11 @@ internal sealed class LiveRun
     internal LiveRun(LiveOutcome start, IMonotonicClock clock, IPlayer player, PortChoice port, RunLog log)
     {
         (_player, _log) = (player, log);
-        Host = new(start, clock, player, log.Record);
+        Host = new(start, clock, player, Record);
         Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
         player.Reported += OnReport;
         log.Thread.MarksFlushed += facts => Host.Post(new LiveInput.MarksFlushed(facts));
+        log.Thread.Flushed += LookAhead;
         log.Thread.Failed += OnLogFailed;
         log.Thread.Recovered += () => Host.Show(status => status with { Log = log.Path ?? AppTexts.NoLogFile, LogInTrouble = false });
         player.Open(port);
@@ -32,6 +35,9 @@ internal sealed class LiveRun
     }
 
     internal SessionHost Host { get; }
+
+    /// <summary>Takes the marks of the rehearsal, without waiting.</summary>
+    internal Action<RehearsalMarked>? Rehearsed { get; set; }
 
     /// <summary>What failed when everything was closed, such as a recording that could not be written: the screen is gone then.</summary>
     internal string? TroubleAtEnd { get; private set; }
@@ -43,6 +49,25 @@ internal sealed class LiveRun
         {
             _player.Dispose();
             _log.Dispose();
+        }
+    }
+
+    private void Record(SessionEvent fact)
+    {
+        _log.Record(fact);
+        if (fact is RehearsalMarked mark)
+        {
+            Rehearsed?.Invoke(mark);
+        }
+    }
+
+    /// <summary>Once the end is on disk, and after each mark that follows. On the log's thread: nothing waits for it any more.</summary>
+    private void LookAhead()
+    {
+        if (Host.Session is { State: LiveState.Finished, Warmup: { } warmup } && _log.Path is { } path)
+        {
+            AheadCard ahead = AheadLook.Of(path, warmup);
+            Host.Show(status => status with { Ahead = ahead });
         }
     }
 

@@ -3,16 +3,12 @@ using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
-using WarmupConsole.Music.Rhythm;
-using WarmupConsole.Music.Scales;
-using WarmupConsole.Music.Sounding;
 
 namespace WarmupConsole.App.Running;
 
 /// <summary>A line that is heard from a piano, or played on it.</summary>
 internal sealed class PianoLine(Composition composition, NoteNaming notes) : IDisposable
 {
-    private const int Velocity = 64;
     private NoteListener? _listener;
 
     internal NoteNaming Notes => notes;
@@ -47,28 +43,11 @@ internal sealed class PianoLine(Composition composition, NoteNaming notes) : IDi
         PlayerReport? opening = PianoOpening.Open(player, choice);
         if (opening?.Kind == PlayerReportKind.PortOpened)
         {
-            NotesPlaying.Through(player, composition, exercise.Tempo.Default, Score(exercise));
+            NotesPlaying.Through(player, composition, exercise.Tempo.Default, LineNotes.Of(exercise, Pitch.MiddleC));
         }
 
         return opening?.Sentence ?? AppTexts.NothingSounds;
     }
 
     public void Dispose() => _listener?.Dispose();
-
-    private static List<ScoreNote> Score(Exercise exercise)
-    {
-        List<ScoreNote> score = [];
-        Beats start = Beats.Zero;
-        foreach (PatternNote note in exercise.Pattern!.Notes)
-        {
-            if (note.Degree is { } degree)
-            {
-                score.Add(new(Pitch.MiddleC.Transpose(ModeData.IntervalOf(exercise.Mode, degree)).Midi, start, note.Length, Velocity));
-            }
-
-            start += note.Length;
-        }
-
-        return score;
-    }
 }

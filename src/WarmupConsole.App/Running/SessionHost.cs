@@ -40,6 +40,9 @@ internal sealed class SessionHost : ILiveConsole
 
     public event Action? Changed;
 
+    /// <summary>Raised on the screen's thread once the first picture stands.</summary>
+    internal event Action? FirstPicture;
+
     /// <summary>Raised when an input was posted: time to call <see cref="Step"/>.</summary>
     internal event Action? Posted;
 
@@ -78,6 +81,20 @@ internal sealed class SessionHost : ILiveConsole
         _inputs.Enqueue((input, _clock.Now));
         Posted?.Invoke();
     }
+
+    /// <summary>True when the screen was left to edit the plan.</summary>
+    internal bool IsPlanAsked { get; private set; }
+
+    public bool GivesTour { get; internal set; }
+
+    /// <summary>True once the tour was seen or passed over.</summary>
+    internal bool IsTourOver { get; private set; }
+
+    public void TourIsOver() => IsTourOver = true;
+
+    public void AskForPlan() => IsPlanAsked = true;
+
+    public void FirstPictureStands() => FirstPicture?.Invoke();
 
     public string? WhyNot(LiveAction action) => LiveMachine.WhyNot(_session, action, _clock.Now);
 

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
 
@@ -25,6 +26,12 @@ public abstract record LiveInput
 
     /// <summary>Put in this step, now or next, and keep its exercise in the log as this text.</summary>
     public sealed record Insert(WarmupStep Step, string ExerciseYaml, bool Now) : LiveInput;
+
+    /// <summary>What differs this evening, as it was understood and as it was typed.</summary>
+    public sealed record TellTonight(Tonight Tonight, string Raw) : LiveInput;
+
+    /// <summary>A mark from the rehearsal behind the warm-up, as it was typed: piece, bars, what was heard.</summary>
+    public sealed record RehearsalKept(string Raw) : LiveInput;
 
     /// <summary>The moment asked for by <see cref="LiveSession.NextWake"/> has come (or any other: it does no harm).</summary>
     public sealed record TimePassed : LiveInput;

@@ -139,6 +139,12 @@ public static class LiveMachine
             case LiveInput.MoveMarkBack:
                 marks.MoveBack();
                 break;
+            case LiveInput.TellTonight told:
+                new LiveEvening(turn).Tell(told);
+                break;
+            case LiveInput.RehearsalKept rehearsed:
+                new LiveEvening(turn).Keep(rehearsed);
+                break;
             case LiveInput.MarksFlushed flushed:
                 marks.Flushed(flushed.Facts);
                 break;

@@ -107,6 +107,9 @@ public sealed record LiveSession
     public IReadOnlyList<LiveMark> NewestLine =>
         [.. Marks.Where(mark => (mark.Anchor.At, mark.Content.Raw) == (Marks[^1].Anchor.At, Marks[^1].Content.Raw))];
 
+    /// <summary>What was marked in the rehearsal behind the warm-up, in order.</summary>
+    public IReadOnlyList<RehearsalMark> RehearsalMarks { get; init; } = [];
+
     /// <summary>The id the next mark gets.</summary>
     public int NextMarkId { get; init; } = 1;
 

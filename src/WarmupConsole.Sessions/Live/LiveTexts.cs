@@ -32,6 +32,9 @@ internal static class LiveTexts
     public const string AloneToTheEnd = "alone to the end of this key; then its first note, and it waits";
     public const string PartsChanged = "other parts";
     public const string PutIn = "put in";
+    public const string TonightIsToldBefore = "Tonight is told before the start; from here on choose who sings.";
+    public const string TonightAsUsual = "tonight as usual";
+    public const string RehearsalComesAfter = "Marks of the rehearsal come after the warm-up; end closes it.";
     public const string NotLate = "It is not late: nothing has to be cut.";
     public const string NothingToCut = "It is late, and no cut fits: what is left is short, or breathes, opens the voices, answers what was heard, or settles.";
     public const string Late = "late";
@@ -40,6 +43,8 @@ internal static class LiveTexts
     public const string FollowWaits = "While it follows, what is played decides when the next key comes; follow again lets the console lead.";
     public const string TurnedRound = "turned round";
     public const string OneMoreKey = "one more key";
+
+    public static string TonightIs(string words) => $"tonight: {words}";
 
     public static string TempoTapped(string tempo) => $"tapped: {tempo}";
 

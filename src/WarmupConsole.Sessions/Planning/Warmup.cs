@@ -6,6 +6,11 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>A plan made ready for one choir. With no steps it is an open session: marks and timers only.</summary>
 public sealed record Warmup(Choir Choir, Plan Plan, IReadOnlyList<WarmupStep> Steps)
 {
+    /// <summary>The choir without what differs tonight; <see cref="Choir"/> is who sings now.</summary>
+    public Choir UsualChoir { get; init; } = Choir;
+
+    public Tonight Tonight { get; init; } = Tonight.AsUsual;
+
     /// <summary>True without a plan: exercises are put in as it runs.</summary>
     public bool IsOpen => Plan.Steps.Count == 0;
 

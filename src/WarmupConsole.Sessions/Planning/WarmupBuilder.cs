@@ -28,6 +28,15 @@ public static class WarmupBuilder
         return Step(choir, new PlanStep { ExerciseId = exercise.Id }, exercise);
     }
 
+    /// <summary>The same for the choir of this evening: its ladders are built anew, those of put-in steps too.</summary>
+    public static Warmup For(Tonight tonight, Warmup warmup)
+    {
+        ArgumentNullException.ThrowIfNull(tonight);
+        ArgumentNullException.ThrowIfNull(warmup);
+        Choir choir = tonight.Of(warmup.UsualChoir);
+        return warmup with { Choir = choir, Tonight = tonight, Steps = [.. warmup.Steps.Select(step => Step(choir, step.Plan, step.Exercise))] };
+    }
+
     private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
     {
         Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;

@@ -52,7 +52,7 @@ internal static class ReviewSummary
     }
 
     /// <summary>The most frequent first: "altos flat (3 times, in E♭ and E), tenors late (once, in C)"; more than three are counted.</summary>
-    private static string Named(IEnumerable<ReviewMark[]> marks, Choir choir)
+    internal static string Named(IEnumerable<ReviewMark[]> marks, Choir choir)
     {
         ReviewMark[][][] alike = [.. marks.GroupBy(mark => Who(mark, choir)).Select(same => same.ToArray()).OrderByDescending(same => same.Length)];
         string rest = alike.Length > MostNamed ? $" and {alike.Length - MostNamed} more" : "";

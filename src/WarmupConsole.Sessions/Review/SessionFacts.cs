@@ -1,3 +1,4 @@
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
 
@@ -45,6 +46,9 @@ public sealed record SessionFacts
     /// <summary>The order of the steps by their numbers, where it was changed; empty as planned.</summary>
     public IReadOnlyList<int> Order { get; init; } = [];
 
+    /// <summary>What differs this evening.</summary>
+    public Tonight Tonight { get; init; } = Tonight.AsUsual;
+
     /// <summary>The steps whose way back was cut, as it ran late.</summary>
     public Shortened Shortened { get; init; } = Shortened.None;
 
@@ -79,8 +83,8 @@ public sealed record SessionFacts
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
         },
-        StepsOver => None with { Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Follows = Follows, Hold = Hold },
-        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or FollowChanged => AfterChange(happened),
+        StepsOver => None with { Tonight = Tonight, Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Follows = Follows, Hold = Hold },
+        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or FollowChanged or TonightTold => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -106,6 +110,7 @@ public sealed record SessionFacts
     {
         PartsChosen chosen => this with { Voicing = Voicing with { Only = chosen.Parts } },
         OctaveChanged swapped => this with { Voicing = Voicing.With(swapped.Part, swapped.Octaves) },
+        TonightTold told => this with { Tonight = TonightFact.Read(told) },
         OrderChanged order => this with { Order = order.Steps },
         CutTaken { Keys: > 0 } cut => this with { Shortened = Shortened.With(cut.Step, cut.Keys) },
         FollowChanged follow => this with { Follows = follow.Follows },

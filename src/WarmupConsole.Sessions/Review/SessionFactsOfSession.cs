@@ -16,6 +16,7 @@ public static class SessionFactsOfSession
             Marks = [.. session.Marks.Select(mark => new MarkFact(mark.Id, mark.Anchor.Step, mark.Anchor.Rung, mark.Content.Raw, mark.Anchor.At.Nanoseconds))],
             NextMarkId = session.NextMarkId,
             Order = session.ChangedOrder,
+            Tonight = session.Warmup.Tonight,
             Shortened = session.Shortened,
             Follows = session.Follows,
         };

@@ -118,6 +118,56 @@ public sealed class ChoirFolder
     /// <summary>Writes a plan to a file that is not there yet; null, or why it could not.</summary>
     public static string? WritePlan(string path, Plan plan) => NewFile.Write(path, Encoding.UTF8.GetBytes(PlanFile.Write(plan)));
 
+    /// <summary>
+    /// Where an edited plan is written: its own file, or the file that a plan of a demo, or one built in, has among one's own.
+    /// </summary>
+    public string EditedPathFor(string path, DateOnly date)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return path.Length == 0 || path == BuiltInPlan ? PlanPathFor(date)
+            : WriteRoot == Root || Path.GetFullPath(path).StartsWith(Path.GetFullPath(WriteRoot), StringComparison.Ordinal) ? path
+            : Path.Combine(WriteRoot, Plans, Path.GetFileName(path));
+    }
+
+    /// <summary>
+    /// Puts an edited plan in the place of the one it was made from; null, or why not. A file that says anything else than what was read is
+    /// left alone.
+    /// </summary>
+    /// <param name="path">Where.</param>
+    /// <param name="loaded">The text that was read from there; null for a file that must not be there yet.</param>
+    /// <param name="yaml">The new text.</param>
+    public static string? SavePlan(string path, string? loaded, string yaml)
+    {
+        byte[] bytes = Encoding.UTF8.GetBytes(yaml);
+        if (loaded is null)
+        {
+            return NewFile.Write(path, bytes);
+        }
+
+        FileRead<byte[]> now = BoundedFile.Read(path, Utf8Text.MostBytes);
+        return now.IsGood && Text(now.Value) == loaded ? Exchange(path, bytes) : StorageTexts.ChangedMeanwhile;
+    }
+
+    private static string? Exchange(string path, byte[] bytes)
+    {
+        string beside = path + ".new";
+        try
+        {
+            File.Delete(beside);
+            if (NewFile.Write(beside, bytes) is { } trouble)
+            {
+                return trouble;
+            }
+
+            File.Move(beside, path, overwrite: true);
+            return null;
+        }
+        catch (Exception fault) when (FileFault.IsExpected(fault))
+        {
+            return StorageTexts.Unwritable(FileFault.Reason(fault));
+        }
+    }
+
     /// <summary>Where a new exercise of one's own is written: a file for it alone.</summary>
     public string ExercisePathFor(string id) => Path.Combine(WriteRoot, ExerciseFiles, id + YamlExtension);
 

@@ -79,6 +79,14 @@ public sealed class SettingsFolder(string root)
         File.Move(draft, SettingsPath, overwrite: true);
     });
 
+    /// <summary>True once the tour was seen on this machine.</summary>
+    public bool IsTourSeen => File.Exists(TourPath);
+
+    /// <summary>Notes that the tour was seen; null, or why that could not be kept.</summary>
+    public string? KeepTourSeen() => Try(() => File.WriteAllText(TourPath, "The tour was seen; without this file it is given again.\n"));
+
+    private string TourPath => Path.Combine(Root, "tour-seen");
+
     /// <summary>Adds a line to the diagnostics; null, or why it could not.</summary>
     public string? AddDiagnostics(DateTimeOffset at, string line) =>
         Try(() => File.AppendAllText(DiagnosticsPath, $"{at:O} {Printable.Line(line)}\n"));

@@ -44,7 +44,12 @@ public sealed class NeedsBook
     /// <summary>With one need more, whose notes are named as the choir does or as files do; or a problem for each field that may not be, with the option's name in place of a file.</summary>
     public FileRead<NeedsBook> With(IReadOnlyList<(string Name, string Value)> given)
     {
-        IReadOnlyList<(string Name, string Value)> fields = [.. given.Select(field => (field.Name, TypedNotes.ForFile(choir.Notes, field.Name, field.Value)))];
+        return WithAsWritten([.. given.Select(field => (field.Name, TypedNotes.ForFile(choir.Notes, field.Name, field.Value)))]);
+    }
+
+    /// <summary>The same with notes named as files do.</summary>
+    public FileRead<NeedsBook> WithAsWritten(IReadOnlyList<(string Name, string Value)> fields)
+    {
         FileRead<NeedsBook> alone = Of(choir, ("", FilePath), NeedsText.Alone(fields));
         if (!alone.IsGood)
         {

@@ -35,6 +35,14 @@ internal static class PlanWriter
         return text.ToString();
     }
 
+    /// <summary>One step with its lines, as <see cref="Write"/> has it.</summary>
+    internal static string WriteStep(PlanStep step)
+    {
+        StringBuilder text = new();
+        Step(text, step);
+        return text.ToString();
+    }
+
     private static void Off(StringBuilder text, IReadOnlyList<RuleOff> rules)
     {
         if (rules.Count > 0)

@@ -29,6 +29,8 @@ internal static class EventCodecs
         new("ladder-changed", typeof(LadderChanged), EventJson.Default.LadderChanged, static (in RecordFields f) => new LadderChanged(f.Int("step"u8), f.Int("rung"u8), f.Ints("keys"u8), f.Text("why"u8))),
         new("parts-chosen", typeof(PartsChosen), EventJson.Default.PartsChosen, static (in RecordFields f) => new PartsChosen(f.Int("step"u8), f.Texts("parts"u8))),
         new("follow-changed", typeof(FollowChanged), EventJson.Default.FollowChanged, static (in RecordFields f) => new FollowChanged(f.Yes("follows"u8))),
+        new("tonight-told", typeof(TonightTold), EventJson.Default.TonightTold, static (in RecordFields f) => new TonightTold(f.Texts("parts"u8), f.Ints("heads"u8), f.Yeses("colds"u8), f.Yeses("tired"u8), f.Text("energy"u8), f.Text("raw"u8))),
+        new("rehearsal-marked", typeof(RehearsalMarked), EventJson.Default.RehearsalMarked, Rehearsed),
         new("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged, static (in RecordFields f) => new OctaveChanged(f.Int("step"u8), f.Text("part"u8), f.Int("octaves"u8))),
         new("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged, static (in RecordFields f) => new BreathChanged(f.Int("step"u8), f.Int("beats"u8))),
         new("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved, static (in RecordFields f) => new MarkMoved(f.Int("id"u8), f.Int("step"u8), f.Int("rung"u8))),
@@ -69,6 +71,17 @@ internal static class EventCodecs
         f.TextOrNull("kind"u8),
         f.TextOrNull("key"u8),
         f.Yes("keyNamed"u8),
+        f.IntOrNull("pitch"u8),
+        f.Text("place"u8),
+        f.Long("nanoseconds"u8),
+        f.TextOrEmpty("strength"u8));
+
+    private static RehearsalMarked Rehearsed(in RecordFields f) => new(
+        f.Text("raw"u8),
+        f.Text("piece"u8),
+        f.Text("bars"u8),
+        f.Texts("parts"u8),
+        f.TextOrNull("kind"u8),
         f.IntOrNull("pitch"u8),
         f.Text("place"u8),
         f.Long("nanoseconds"u8),

@@ -17,6 +17,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(OctaveChanged))]
 [JsonSerializable(typeof(OrderChanged))]
 [JsonSerializable(typeof(PartsChosen))]
+[JsonSerializable(typeof(RehearsalMarked))]
 [JsonSerializable(typeof(RoundStarted))]
 [JsonSerializable(typeof(RungEnded))]
 [JsonSerializable(typeof(LeadInStarted))]
@@ -28,4 +29,5 @@ namespace WarmupConsole.Storage.SessionLogs;
 [JsonSerializable(typeof(StepStarted))]
 [JsonSerializable(typeof(StepsOver))]
 [JsonSerializable(typeof(TimelineChanged))]
+[JsonSerializable(typeof(TonightTold))]
 internal sealed partial class EventJson : JsonSerializerContext;

@@ -69,6 +69,8 @@ internal ref struct RecordFields(ReadOnlySpan<byte> line, Span<RecordFields.Plac
 
     internal readonly IReadOnlyList<string> Texts(ReadOnlySpan<byte> name) => WordLists.Of(Value(name, JsonTokenType.StartArray));
 
+    internal readonly IReadOnlyList<bool> Yeses(ReadOnlySpan<byte> name) => List(Value(name, JsonTokenType.StartArray), (ref Utf8JsonReader reader) => reader.GetBoolean());
+
     internal readonly IReadOnlyList<int> Ints(ReadOnlySpan<byte> name) => NumberLists.Of(Value(name, JsonTokenType.StartArray));
 
     private readonly ReadOnlySpan<byte> Value(ReadOnlySpan<byte> name, JsonTokenType kind)

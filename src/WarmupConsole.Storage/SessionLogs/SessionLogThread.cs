@@ -38,6 +38,9 @@ public sealed class SessionLogThread : IDisposable
     /// <summary>So many of the facts about marks (made, moved, taken back) are safely on disk. Raised on the writing thread.</summary>
     public event Action<int>? MarksFlushed;
 
+    /// <summary>All that was posted until now is safely on disk. Raised on the writing thread.</summary>
+    public event Action? Flushed;
+
     /// <summary>The log cannot be written; the sentence is for the director. Raised once for each stretch of failures.</summary>
     public event Action<string>? Failed;
 
@@ -123,12 +126,13 @@ public sealed class SessionLogThread : IDisposable
         {
             SessionRecord record = writer.Add(next.Event, next.At, next.Monotonic);
             bool isAboutMark = next.Event is MarkMade or MarkMoved or MarkUndone or MarkWorded;
+            bool isTyped = next.Event is TonightTold or RehearsalMarked;
             if (isAboutMark)
             {
                 unconfirmed.Enqueue((record.Sequence, ++markFacts));
             }
 
-            urgentUpTo = isAboutMark || next.Event is RunStarted or RunEnded ? record.Sequence : urgentUpTo;
+            urgentUpTo = isAboutMark || isTyped || next.Event is RunStarted or RunEnded ? record.Sequence : urgentUpTo;
         }
     }
 
@@ -145,6 +149,11 @@ public sealed class SessionLogThread : IDisposable
         if (confirmed > 0)
         {
             MarksFlushed?.Invoke(confirmed);
+        }
+
+        if (fault is null)
+        {
+            Flushed?.Invoke();
         }
 
         return fault;

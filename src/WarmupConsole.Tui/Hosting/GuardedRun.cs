@@ -20,22 +20,23 @@ internal sealed class GuardedRun : IDisposable
     private static readonly TimeSpan RestoreTime = TimeSpan.FromSeconds(1.5);
     private static readonly TimeSpan SignalTime = TimeSpan.FromSeconds(3);
 
-    private readonly Func<RowsWindow> _build;
+    private readonly Func<CanvasWindow> _open;
+    private readonly Action _silence;
     private readonly Action _save;
     private readonly IApplication _app;
     private readonly List<PosixSignalRegistration> _signals = [];
     private readonly ManualResetEventSlim _ended = new();
-    private RowsWindow? _window;
+    private CanvasWindow? _window;
     private int _restored;
     private int _code;
 
-    /// <param name="build">Makes the window once there is a terminal.</param>
-    /// <param name="silence">Done on the input's thread as soon as the silence key arrives; the same key comes to the window a moment later.</param>
+    /// <param name="open">Makes the window once the terminal is taken.</param>
+    /// <param name="silence">Called on the input's thread. The same key comes to the window a moment later and then finds silence, which does no harm.</param>
     /// <param name="save">Silences and saves; may be called twice and from any thread.</param>
-    internal GuardedRun(Func<RowsWindow> build, Action silence, Action save)
+    internal GuardedRun(Func<CanvasWindow> open, Action silence, Action save)
     {
-        (_build, _save) = (build, save);
-        _app = TappedApplication.TryCreate(new MonotonicTime(), silence) ?? Application.Create(new MonotonicTime());
+        (_open, _silence, _save) = (open, silence, save);
+        _app = TappedApplication.TryCreate(new MonotonicTime(), _silence) ?? Application.Create(new MonotonicTime());
         AppDomain.CurrentDomain.UnhandledException += OnUnhandled;
         AppDomain.CurrentDomain.ProcessExit += OnExit;
         foreach (PosixSignal signal in (PosixSignal[])[PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGINT, PosixSignal.SIGQUIT])
@@ -57,7 +58,7 @@ internal sealed class GuardedRun : IDisposable
         {
             _app.Init();
             _app.Driver!.WriteRaw(MouseOff);
-            _window = _build();
+            _window = _open();
             _app.Run(_window);
         }
 #pragma warning disable CA1031 // Whatever went wrong, the terminal comes back first and the sentence after it.

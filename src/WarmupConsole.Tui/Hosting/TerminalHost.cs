@@ -1,5 +1,6 @@
 using Terminal.Gui.Drivers;
 using WarmupConsole.Sessions.Live;
+using WarmupConsole.Tui.Planning;
 using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Presentation.Reviewing;
 using WarmupConsole.Tui.Screens;
@@ -20,15 +21,19 @@ public static class TerminalHost
     /// <returns>0; 2 without a terminal; 70 after an error of the program; 128 and the signal's number after a signal.</returns>
     public static int Run(ILiveConsole console, Action save)
     {
+        if (!HasTerminal)
+        {
+            Console.Error.WriteLine(ScreenTexts.NoTerminal);
+            return NoTerminal;
+        }
+
         using LoopRate rate = new(console);
-        return Run(() => new ConsoleWindow(console), () => console.Post(new LiveInput.Act(LiveAction.Silence)), save);
+        using GuardedRun run = new(() => new ConsoleWindow(console), () => console.Post(new LiveInput.Act(LiveAction.Silence)), save);
+        return run.Run();
     }
 
-    /// <summary>Shows a review until the director leaves it.</summary>
-    /// <returns>As above.</returns>
-    public static int Show(ReviewModel review) => Run(() => new ReviewWindow(review), () => { }, () => { });
-
-    private static int Run(Func<RowsWindow> build, Action silence, Action save)
+    /// <summary>The same for the planning of a plan.</summary>
+    public static int Run(IPlanDesk desk, Action save)
     {
         if (!HasTerminal)
         {
@@ -36,7 +41,20 @@ public static class TerminalHost
             return NoTerminal;
         }
 
-        using GuardedRun run = new(build, silence, save);
+        using GuardedRun run = new(() => new PlanWindow(desk), desk.Silence, save);
+        return run.Run();
+    }
+
+    /// <summary>The same for a review, until the director leaves it.</summary>
+    public static int Show(ReviewModel review)
+    {
+        if (!HasTerminal)
+        {
+            Console.Error.WriteLine(ScreenTexts.NoTerminal);
+            return NoTerminal;
+        }
+
+        using GuardedRun run = new(() => new ReviewWindow(review), () => { }, () => { });
         return run.Run();
     }
 }

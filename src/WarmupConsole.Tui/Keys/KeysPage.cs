@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using WarmupConsole.Tui.Planning;
 
 namespace WarmupConsole.Tui.Keys;
 
@@ -17,8 +18,19 @@ public static class KeysPage
         Section(page, "While the mark line is open", LineUse.WhenOpen);
         page.Append("The key that closed the line does nothing else for half a second, so that a bounce or a key held down adds no key and takes no mark back.\n\n");
         page.Append("Other signs do nothing and say so: a mark begins with a letter or a digit. Other keys do nothing. Function keys, Page keys and Esc are not needed, and no key without Ctrl ends the program.\n");
+        Planning(page);
         Intentions(page);
         return page.ToString();
+    }
+
+    private static void Planning(StringBuilder page)
+    {
+        page.Append("\n## On the planning screen\n\n").Append(PlanTexts.HelpHint).Append("\n\n| key | does | in words | where |\n|---|---|---|---|\n");
+        foreach (PlanKeyRow row in PlanKeys.Rows)
+        {
+            string where = row.Modes.Count == Enum.GetValues<PlanMode>().Length ? "everywhere" : string.Join(", ", row.Modes.Select(mode => PlanTexts.Modes[mode]));
+            page.Append($"| {string.Join(" or ", row.Strokes.Count > 1 ? row.Strokes.Select(stroke => $"`{stroke}`") : [$"`{row.Label}`"])} | {row.Brief} | {row.Words} | {where} |\n");
+        }
     }
 
     private static void Intentions(StringBuilder page)

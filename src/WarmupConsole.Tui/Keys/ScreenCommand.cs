@@ -15,6 +15,15 @@ public enum ScreenCommand
     UndoMark,
     MoveMarkBack,
 
+    /// <summary>Asks for what differs this evening, before the start.</summary>
+    Tonight,
+
+    /// <summary>Opens the plan on the planning screen, before the start.</summary>
+    EditPlan,
+
+    /// <summary>Asks for a mark of the rehearsal, behind the warm-up.</summary>
+    RehearsalMark,
+
     /// <summary>Asks what a pedal or a key of the piano is to do, and learns which one.</summary>
     LearnPedal,
     Help,

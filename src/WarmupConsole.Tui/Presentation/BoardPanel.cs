@@ -17,21 +17,30 @@ internal static class BoardPanel
 
     internal static void Draw(Pane pane, ScreenModel model)
     {
-        if (model.Shown is not { } rung || pane.Height < 3)
+        if (model.Shown is { } rung)
+        {
+            Draw(pane, rung.Parts, model.Notes, (column, scale, part) => BoardMarks.Draw(column, scale, model, part));
+        }
+    }
+
+    /// <summary>The board of any parts, each with what is asked of it.</summary>
+    internal static void Draw(Pane pane, IReadOnlyList<RungPart> parts, NoteNaming notes, Action<Pane, BoardScale, RungPart> marks)
+    {
+        if (pane.Height < 3)
         {
             return;
         }
 
-        BoardScale scale = BoardScale.For(rung.Parts.Select(part => part.Part), pane.Height - 1);
-        string[] labels = [.. Enumerable.Range(0, scale.Rows).Select(row => Label(scale, row, model.Notes))];
+        BoardScale scale = BoardScale.For(parts.Select(part => part.Part), pane.Height - 1);
+        string[] labels = [.. Enumerable.Range(0, scale.Rows).Select(row => Label(scale, row, notes))];
         int axis = 1 + Math.Max(NarrowestLabel, labels.Max(CellText.Columns));
-        int step = Math.Clamp((pane.Width - axis) / rung.Parts.Count, 1, WidestColumn);
-        DrawAxis(pane, labels, axis, step * rung.Parts.Count);
-        for (int index = 0; index < rung.Parts.Count; index++)
+        int step = Math.Clamp((pane.Width - axis) / parts.Count, 1, WidestColumn);
+        DrawAxis(pane, labels, axis, step * parts.Count);
+        for (int index = 0; index < parts.Count; index++)
         {
             Pane column = pane.Sub(axis + (step * index), 0, step > 2 ? step - 1 : step, pane.Height);
-            DrawPart(column, scale, rung.Parts[index]);
-            BoardMarks.Draw(column, scale, model, rung.Parts[index]);
+            DrawPart(column, scale, parts[index]);
+            marks(column, scale, parts[index]);
         }
     }
 

@@ -1,3 +1,4 @@
+using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Keys;
 
 namespace WarmupConsole.Tui.Presentation;
@@ -27,7 +28,10 @@ internal static class FooterPanel
     }
 
     private static IReadOnlyList<KeyHint> Hints(ScreenModel model) =>
-        Shown(model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen || model.Prompt is not null)));
+        Shown(model.Keys.Where(hint => hint.Row.WorksWith(model.Line.IsOpen || model.Prompt is not null) && (hint.WhyNot is null || IsLed(model.Session.State))));
+
+    /// <summary>Before and after the steps few keys work, and only these are shown; while a step is led all keep their places.</summary>
+    private static bool IsLed(LiveState state) => state is not (LiveState.Ready or LiveState.Finished);
 
     /// <summary>An action with two keys is shown with its first.</summary>
     private static IReadOnlyList<KeyHint> Shown(IEnumerable<KeyHint> hints) =>

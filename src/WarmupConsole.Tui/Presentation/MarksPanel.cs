@@ -1,3 +1,4 @@
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Tui.Screens;
@@ -29,7 +30,7 @@ internal static class MarksPanel
     {
         if (model.Prompt is { } prompt)
         {
-            DrawPrompt(row, prompt, model.Found);
+            DrawPrompt(row, prompt, model);
         }
         else if (model.Line.Anchor is { } anchor)
         {
@@ -87,15 +88,23 @@ internal static class MarksPanel
         row.WriteRight(0, hint, Ink.Faint);
     }
 
-    private static void DrawPrompt(Pane row, PromptLine prompt, IReadOnlyList<string> found)
+    private static void DrawPrompt(Pane row, PromptLine prompt, ScreenModel model)
     {
+        IReadOnlyList<string> found = model.Found;
         (string ask, string example) = ScreenTexts.Prompts[prompt.Kind];
         int x = row.Write(0, 0, ask + " ", Ink.Mark);
         x = row.Write(x, 0, prompt.Text, Ink.Strong);
         row.Write(x, 0, Cursor, Ink.Live);
         string answer = string.Join("  ", found.Select((title, index) => ScreenTexts.Of("{0} {1}", index + 1, title)));
-        row.WriteFit(x + 3, 0, found.Count > 0 ? answer : example, found.Count > 0 ? Ink.Plain : Ink.Faint);
+        string understood = found.Count > 0 ? answer : Understood(prompt, model.Session);
+        row.WriteFit(x + 3, 0, understood.Length > 0 ? understood : example, understood.Length > 0 ? Ink.Plain : Ink.Faint);
     }
+
+    /// <summary>What this evening's words would do to the ladders.</summary>
+    private static string Understood(PromptLine prompt, LiveSession session) =>
+        prompt.Kind == PromptKind.Tonight && TonightText.Read(prompt.Text, session.Warmup.UsualChoir) is { IsAsUsual: false } tonight
+            ? TonightText.Effect(tonight, session.Warmup.UsualChoir)
+            : "";
 
     private static string Hint(ScreenModel model) =>
         MarkSuggestions.For(model.Line.Text, model.Session.Warmup.Choir, model.Session.Marks) is [{ } first, ..]

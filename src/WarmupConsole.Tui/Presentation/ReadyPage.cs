@@ -6,15 +6,20 @@ namespace WarmupConsole.Tui.Presentation;
 internal static class ReadyPage
 {
     private const int RoomyRows = 16;
+    private const int AllLines = 5;
+    private const int LeastPlan = 6;
 
     internal static void Draw(Pane body, ScreenModel model)
     {
         IReadOnlyList<string> care = CellText.Wrap(body.Height < RoomyRows ? ScreenTexts.CareInOneLine : ScreenTexts.CareCard, body.Width - 2);
         int card = care.Count + 1;
-        int blank = body.Height >= RoomyRows ? 1 : 0;
-        Pane top = body.Sub(0, blank, body.Width, body.Height - card - 1 - (2 * blank));
+        int blank = body.Height >= 2 * RoomyRows ? 1 : 0;
+        int foot = card + 1 + blank;
+        int lines = Math.Clamp(body.Height - foot - LeastPlan, 1, AllLines);
+        Pane top = body.Sub(0, blank, body.Width, body.Height - foot - lines - (2 * blank));
         DrawPlan(top, model.Session.Warmup with { Steps = [.. model.Session.Order.Select(step => model.Session.Warmup.Steps[step])] });
-        DrawCard(body.Sub(0, body.Height - card - 1 - blank, body.Width, card), care);
+        StartLines.Draw(body.Sub(0, body.Height - foot - lines - blank, body.Width, lines), model);
+        DrawCard(body.Sub(0, body.Height - foot, body.Width, card), care);
         body.WriteFit(0, body.Height - 1, ScreenTexts.SpaceStarts, Ink.Key);
     }
 

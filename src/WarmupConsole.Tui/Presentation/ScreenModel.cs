@@ -21,6 +21,9 @@ public sealed record ScreenModel(LiveSession Session, ConsoleStatus Status, Mark
 
     public bool HelpOpen { get; init; }
 
+    /// <summary>The card of the tour that is shown, from 0; null without a tour.</summary>
+    public int? Tour { get; init; }
+
     public IReadOnlyList<KeyHint> Keys { get; init; } = [];
 
     /// <summary>How this choir names its notes.</summary>

@@ -34,6 +34,9 @@ public static class ScreenPresenter
             case { HelpOpen: true }:
                 HelpPage.Draw(body, model);
                 break;
+            case { Session.State: LiveState.Ready, Tour: { } card }:
+                TourPage.Draw(body, card);
+                break;
             case { Session.State: LiveState.Ready }:
                 ReadyPage.Draw(body, model);
                 break;

@@ -6,6 +6,12 @@ namespace WarmupConsole.Tui.Screens;
 /// <param name="LogInTrouble">True when the log cannot be written.</param>
 public sealed record ConsoleStatus(string Port, string Log, bool LogInTrouble)
 {
+    /// <summary>For the first picture; null until it is known.</summary>
+    public StartCard? Start { get; init; }
+
+    /// <summary>For the last one.</summary>
+    public AheadCard Ahead { get; init; } = AheadCard.None;
+
     /// <summary>What pedals do, and what is listened to; empty when nothing is.</summary>
     public string Hands { get; init; } = "";
 }

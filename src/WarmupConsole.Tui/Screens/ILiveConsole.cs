@@ -27,6 +27,18 @@ public interface ILiveConsole
     /// <summary>Puts an exercise in, now or next.</summary>
     void Insert(Exercise exercise, bool now);
 
+    /// <summary>The first picture stands: what takes longer to find out may begin now.</summary>
+    void FirstPictureStands();
+
+    /// <summary>True where the tour is to be given at the start.</summary>
+    bool GivesTour { get; }
+
+    /// <summary>The tour was seen, or passed over.</summary>
+    void TourIsOver();
+
+    /// <summary>The screen is about to be left for the planning screen.</summary>
+    void AskForPlan();
+
     /// <summary>The key of the piano that was struck last, or null.</summary>
     PlayedKey? NewestKey { get; }
 

@@ -9,6 +9,12 @@ public enum PromptKind
     InsertNext,
     InsertNow,
 
+    /// <summary>What differs this evening.</summary>
+    Tonight,
+
+    /// <summary>A mark of the rehearsal: piece, bars, what was heard.</summary>
+    Rehearsal,
+
     /// <summary>What the next control that is pressed is to do.</summary>
     Pedal,
 }

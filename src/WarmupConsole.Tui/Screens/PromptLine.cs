@@ -31,6 +31,14 @@ public sealed record PromptLine(PromptKind Kind, string Text)
         _ => null,
     };
 
+    /// <summary>What was told before stands in it, to be changed.</summary>
+    public static PromptLine ForTonight(LiveSession session) =>
+        new(PromptKind.Tonight, TonightText.Write(session.Warmup.Tonight, session.Warmup.UsualChoir));
+
+    /// <summary>The piece that was named last stands in it.</summary>
+    public static PromptLine ForRehearsal(LiveSession session) =>
+        new(PromptKind.Rehearsal, session.RehearsalMarks is [.., { Piece.Length: > 0 } last] ? last.Piece + " " : "");
+
     /// <summary>Adds what was typed.</summary>
     public PromptLine Type(string typed) => this with { Text = string.Concat(CellText.Split(Text + typed.ReplaceLineEndings(" ")).Take(MarkLine.MostCharacters)) };
 
@@ -42,6 +50,8 @@ public sealed record PromptLine(PromptKind Kind, string Text)
     {
         PromptKind.Key => Tonic(session) is { } tonic ? [new LiveInput.JumpTo(tonic)] : null,
         PromptKind.InsertNext or PromptKind.InsertNow or PromptKind.Pedal => null,
+        PromptKind.Tonight => TonightText.Read(Text, session.Warmup.UsualChoir) is { } tonight ? [new LiveInput.TellTonight(tonight, Text)] : null,
+        PromptKind.Rehearsal => Text.Trim().Length > 0 ? [new LiveInput.RehearsalKept(Text)] : [],
         PromptKind.Parts => TypedParts.Find(Text, session.Warmup.Choir) is { } parts ? [new LiveInput.Sing(parts)] : null,
         _ => Swapped(session.Warmup.Choir) is { Count: > 0 } parts ? [.. parts.Select(part => new LiveInput.SwapOctave(part))] : null,
     };

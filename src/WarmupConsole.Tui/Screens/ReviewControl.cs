@@ -14,6 +14,9 @@ public sealed class ReviewControl(ReviewModel model)
 
     public ReviewView View { get; private set; }
 
+    /// <summary>The first line of the page that is shown, as far as there are so many.</summary>
+    public int Top => _tops[(int)View];
+
     /// <summary>True once the director wants to leave.</summary>
     public bool Leaves { get; private set; }
 

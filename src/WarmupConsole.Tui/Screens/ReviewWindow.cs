@@ -1,14 +1,15 @@
 using System.Drawing;
-using Terminal.Gui.App;
 using Terminal.Gui.Input;
+using WarmupConsole.Tui.Presentation;
 using WarmupConsole.Tui.Presentation.Reviewing;
 
 namespace WarmupConsole.Tui.Screens;
 
 /// <summary>The review on the whole screen. Nothing changes but by keys.</summary>
-public sealed class ReviewWindow : RowsWindow
+public sealed class ReviewWindow : CanvasWindow
 {
     private readonly ReviewControl _control;
+    private (ReviewView View, int Top, Size Size)? _shown;
 
     public ReviewWindow(ReviewModel model)
         : this(model, Theme.For(Environment.GetEnvironmentVariable("NO_COLOR")))
@@ -16,48 +17,35 @@ public sealed class ReviewWindow : RowsWindow
     }
 
     public ReviewWindow(ReviewModel model, Theme theme)
-        : base(theme)
+        : base(theme) => _control = new(model);
+
+    protected override bool Leaves => _control.Leaves;
+
+    protected override void Press(Key key)
     {
-        _control = new(model);
-        IsRunningChanged += (_, running) => Started(running.Value);
-    }
-
-    private (int Width, int Height) Size => App?.Screen.Size is { } size ? (size.Width, size.Height) : default;
-
-    /// <summary>Every key ends here, so that no binding from elsewhere can act.</summary>
-    protected override bool OnKeyDown(Key key)
-    {
-        _control.Press(key, Size);
-        if (_control.Leaves)
+        if (App?.Screen.Size is { } size)
         {
-            Quit();
-        }
-        else
-        {
-            Show(_control.Draw(Size));
-        }
-
-        return true;
-    }
-
-    private void Started(bool running)
-    {
-        if (App is not { } app)
-        {
-            return;
-        }
-
-        if (running)
-        {
-            app.Keyboard.KeyBindings.Clear();
-            app.ScreenChanged += OnScreenChanged;
-            Show(_control.Draw(Size));
-        }
-        else
-        {
-            app.ScreenChanged -= OnScreenChanged;
+            _control.Press(key, (size.Width, size.Height));
         }
     }
 
-    private void OnScreenChanged(object? sender, EventArgs<Rectangle> screen) => Show(_control.Draw(Size));
+    /// <summary>There is nothing to write here.</summary>
+    protected override void Paste(string text)
+    {
+    }
+
+    protected override Canvas? Draw(Size size)
+    {
+        if (_shown == (_control.View, _control.Top, size))
+        {
+            return null;
+        }
+
+        _shown = (_control.View, _control.Top, size);
+        return _control.Draw((size.Width, size.Height));
+    }
+
+    protected override void Listen(bool begins)
+    {
+    }
 }

@@ -22,6 +22,7 @@ public sealed class ScreenControl(ILiveConsole console)
     private Moment _closerRests;
     private bool _helpOpen;
     private bool _leaveAsked;
+    private int? _tour = console.GivesTour ? 0 : null;
 
     /// <summary>What is being asked for, in front of the mark line; null when nothing is.</summary>
     public PromptLine? Prompt { get; private set; }
@@ -41,12 +42,18 @@ public sealed class ScreenControl(ILiveConsole console)
         Prompt = Prompt,
         Found = [.. Found.Select(exercise => exercise.Title)],
         HelpOpen = _helpOpen,
+        Tour = _tour,
     };
 
     public void Press(Key key)
     {
         string stroke = KeyStroke.Name(key);
         if (key.IsModifierOnly || IsBounce(stroke))
+        {
+            return;
+        }
+
+        if (TakeTour(stroke))
         {
             return;
         }
@@ -71,6 +78,24 @@ public sealed class ScreenControl(ILiveConsole console)
 
     /// <summary>Pasted text goes to the mark line as if it had been typed.</summary>
     public void Paste(string text) => Type(text);
+
+    /// <summary>The key that goes on turns to the next card; any other one ends the tour and does what it does.</summary>
+    private bool TakeTour(string stroke)
+    {
+        if (_tour is not { } card)
+        {
+            return false;
+        }
+
+        bool goesOn = KeyTable.Find(stroke, lineOpen: false)?.Action == LiveAction.GoOn;
+        _tour = goesOn && card + 1 < TourTexts.Cards.Count ? card + 1 : null;
+        if (_tour is null)
+        {
+            console.TourIsOver();
+        }
+
+        return goesOn;
+    }
 
     private bool IsOpen => Line.IsOpen || Prompt is not null;
 
@@ -179,6 +204,27 @@ public sealed class ScreenControl(ILiveConsole console)
             case ScreenCommand.Leave:
                 Leave(confirmed);
                 break;
+            default:
+                DoAround(command);
+                break;
+        }
+    }
+
+    /// <summary>What belongs before the start, and behind the end.</summary>
+    private void DoAround(ScreenCommand command)
+    {
+        switch (command)
+        {
+            case ScreenCommand.Tonight:
+                Prompt = PromptLine.ForTonight(console.Session);
+                break;
+            case ScreenCommand.EditPlan:
+                console.AskForPlan();
+                Leaves = true;
+                break;
+            case ScreenCommand.RehearsalMark:
+                Prompt = PromptLine.ForRehearsal(console.Session);
+                break;
         }
     }
 
@@ -270,6 +316,7 @@ public sealed class ScreenControl(ILiveConsole console)
         }
         else
         {
+            Prompt = prompt.Kind == PromptKind.Tonight ? prompt : null; // much was typed: it stays, to be mended
             Say(ScreenTexts.Of(ScreenTexts.PromptUnknown, prompt.Text, ScreenTexts.Prompts[prompt.Kind].Example));
         }
     }
@@ -296,7 +343,7 @@ public sealed class ScreenControl(ILiveConsole console)
         {
             Say(ScreenTexts.LeaveAgain);
         }
-        else if (Line.IsOpen)
+        else if (Line.IsOpen || Prompt?.Kind == PromptKind.Rehearsal)
         {
             Keep(); // nothing typed is ever lost
         }
@@ -313,6 +360,9 @@ public sealed class ScreenControl(ILiveConsole console)
         (_, ScreenCommand.UndoMark, 0) => ScreenTexts.NothingToUndo,
         (_, ScreenCommand.SayPin, _) when !console.Session.Pins.Any() => ScreenTexts.NoPin,
         (_, ScreenCommand.MoveMarkBack, 0) => ScreenTexts.NothingToMove,
+        (_, ScreenCommand.Tonight, _) when console.Session.State != LiveState.Ready => ScreenTexts.TonightBefore,
+        (_, ScreenCommand.EditPlan, _) when console.Session is not { State: LiveState.Ready, Marks.Count: 0, Warmup: { IsOpen: false, Tonight.IsAsUsual: true }, ChangedOrder.Count: 0 } => ScreenTexts.PlanBefore,
+        (_, ScreenCommand.RehearsalMark, _) when console.Session.State != LiveState.Finished => ScreenTexts.RehearsalAfter,
         _ => null,
     };
 

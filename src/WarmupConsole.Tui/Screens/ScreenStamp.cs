@@ -12,6 +12,7 @@ internal sealed record ScreenStamp(
     PromptLine? Prompt,
     Notice? Notice,
     bool HelpOpen,
+    int? Tour,
     BeatCount? Beat,
     (string Step, string Whole, long Second) Clocks,
     Size Size)
@@ -23,6 +24,7 @@ internal sealed record ScreenStamp(
         model.Prompt,
         model.Notice,
         model.HelpOpen,
+        model.Tour,
         model.Beat,
         (ScreenTexts.Clock(model.Session.Clocks.StepAt(model.Now)), ScreenTexts.Clock(model.Session.Clocks.WholeAt(model.Now)), model.Now.Nanoseconds / 1_000_000_000),
         size);

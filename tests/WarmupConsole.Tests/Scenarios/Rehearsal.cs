@@ -62,6 +62,8 @@ internal sealed class Rehearsal : IDisposable
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
         _run.Host.Exercises = Content.Folder.Exercises;
+        NeedsKeeper needs = new(Content.Folder, _run.Host.Post);
+        _run.Rehearsed = mark => _run.Host.Post(needs.Write(mark));
         Hands = new(_run.Host, Composition.Settings, Clock);
         _window = new(_run.Host);
         _screen = new(_window, width, height);
@@ -133,6 +135,13 @@ internal sealed class Rehearsal : IDisposable
         }
 
         return this;
+    }
+
+    /// <summary>Changes what is shown beside the session.</summary>
+    internal Rehearsal Show(Func<ConsoleStatus, ConsoleStatus> change)
+    {
+        _run.Host.Show(change);
+        return Settle();
     }
 
     /// <summary>The bytes come from the piano.</summary>

@@ -39,6 +39,20 @@ internal sealed class FakeLiveConsole(LiveSession session) : ILiveConsole
         Changed?.Invoke();
     }
 
+    public bool GivesTour { get; init; }
+
+    public int Tours { get; private set; }
+
+    public void TourIsOver() => Tours++;
+
+    public bool IsPlanAsked { get; private set; }
+
+    public void AskForPlan() => IsPlanAsked = true;
+
+    public void FirstPictureStands() => Pictures++;
+
+    public int Pictures { get; private set; }
+
     public void Post(LiveInput input) => Posted.Add(input);
 
     public string? WhyNot(LiveAction action) => Refused.GetValueOrDefault(action);

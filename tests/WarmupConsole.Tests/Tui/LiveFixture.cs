@@ -8,6 +8,7 @@ using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tests.Tui;
 
@@ -58,6 +59,35 @@ internal static class LiveFixture
 
     internal static LiveSession Ready { get; } = new() { Warmup = Warmup(), Rungs = [] };
 
+    internal static LiveSession Tonight { get; } = Ready with { Warmup = Ready.Warmup with { Tonight = TonightText.Read("t2, b3 colds", Choir)! } };
+
+    /// <summary>Beside the first picture, once it is known.</summary>
+    internal static ConsoleStatus Known { get; } = new("Sound: the piano on port 2", "sessions/2027-02-16T19-00.jsonl", false)
+    {
+        Start = new(
+            "2027-02-16.yaml in choirs/saltmarsh",
+            "2 hints: Three steps in a row leave the basses resting.",
+            ["altos flat on A4", "tenors late on E4"],
+            ["soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027"]),
+    };
+
+    /// <summary>Beside the last picture.</summary>
+    internal static ConsoleStatus LookedBack { get; } = new("Sound: the piano on port 2", "sessions/2027-02-16T19-00.jsonl", false)
+    {
+        Ahead = new(
+        [
+            "Warmed up without a mark of strain: sopranos up to F5, altos up to C5, tenors up to E4, basses up to C4.",
+            "To spare: sopranos strained (once, in G).",
+            "To listen for: altos flat (once, in D♭).",
+            "Longest beyond its plan: Broken chord, 3:10 for 1:13.",
+        ],
+        [
+            new("Loose shoulders", TimeSpan.FromSeconds(47), TimeSpan.FromSeconds(50)),
+            new("Broken chord", TimeSpan.FromSeconds(73), TimeSpan.FromSeconds(190)),
+            new("Coming home", TimeSpan.FromSeconds(73), TimeSpan.Zero),
+        ]),
+    };
+
     internal static LiveSession IntroduceBreath { get; } = Running(Ready, 1, LiveState.Introduce, null);
 
     internal static LiveSession Phase { get; } = Running(Ready, 1, LiveState.Phase, 8) with
@@ -93,6 +123,11 @@ internal static class LiveFixture
         Rungs = [],
         Marks = [Mark(1, "altos flat in D♭", "flat", ["alto"], true), Mark(2, "sopranos strained in G", "strained", ["soprano"], true), Mark(3, "doors closed late", null, [], false)],
         Clocks = new(TimeSpan.FromSeconds(731), TimeSpan.FromSeconds(120), Now, false),
+    };
+
+    internal static LiveSession Rehearsed { get; } = Finished with
+    {
+        RehearsalMarks = [new("Harbour hymn", "12-15", "Harbour hymn, bars 12-15: altos flat on B4"), new("Harbour hymn", "18", "Harbour hymn, bar 18: tenors late")],
     };
 
     internal static LiveMark Mark(int id, string echo, string? kind, IReadOnlyList<string> parts, bool flushed) =>

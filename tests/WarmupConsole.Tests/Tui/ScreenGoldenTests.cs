@@ -9,6 +9,9 @@ public class ScreenGoldenTests
     private static readonly Dictionary<string, LiveSession> Sessions = new()
     {
         ["ready"] = LiveFixture.Ready,
+        ["start"] = LiveFixture.Tonight,
+        ["tonight"] = LiveFixture.Ready,
+        ["tour"] = LiveFixture.Ready,
         ["introduce"] = LiveFixture.Introduce,
         ["no-key"] = LiveFixture.NoKey,
         ["introduce-breath"] = LiveFixture.IntroduceBreath,
@@ -20,6 +23,7 @@ public class ScreenGoldenTests
         ["silenced"] = LiveFixture.Silenced,
         ["high"] = LiveFixture.High,
         ["finished"] = LiveFixture.Finished,
+        ["rehearsal"] = LiveFixture.Rehearsed,
         ["mark"] = LiveFixture.Rung,
         ["pin"] = LiveFixture.Pinned,
         ["pins-at-the-end"] = LiveFixture.Finished with { Marks = LiveFixture.Pinned.Marks },
@@ -44,11 +48,17 @@ public class ScreenGoldenTests
     [MemberData(nameof(Screens))]
     public void The_screen_is_as_agreed(string state, int width, int height)
     {
-        FakeLiveConsole console = new(Sessions[state]);
+        FakeLiveConsole console = new(Sessions[state]) { GivesTour = state == "tour" };
         console.Refused[LiveAction.OneMoreKey] = "The ladder has already turned.";
+        console.Status = state switch { "start" => LiveFixture.Known, "rehearsal" => LiveFixture.LookedBack, _ => console.Status };
         using ConsoleWindow window = new(console, Theme.Colours);
         using Headless screen = new(window, width, height);
-        screen.Type(state switch { "mark" => "altos fl", "pin" => ":te f", "help" => "?", _ => "" });
+        if (state == "tonight")
+        {
+            screen.Press(KeyTableTests.Pressed("Ctrl+G"));
+        }
+
+        screen.Type(state switch { "mark" => "altos fl", "pin" => ":te f", "help" => "?", "tonight" => "t2, b3 colds", _ => "" });
         GoldenText.Check($"screens/{state}-{width}x{height}.txt", Trimmed(screen.Screen));
     }
 

@@ -34,6 +34,8 @@ internal sealed class History
     {
         HashSet<int> meant = [.. session.Marks.Where(mark => mark.Candidates.Count > 0).Select(mark => mark.Candidates[0].Rung)];
         Dictionary<int, int> rowOf = [];
+        HashSet<int> leftOut = [];
+        double due = 0;
         int step = -1;
         int stratum = rows.Count == 0 ? 0 : rows[^1].Stratum;
         for (int rung = 0; rung < session.Rungs.Count; rung++)
@@ -41,6 +43,15 @@ internal sealed class History
             ExposedRung sung = session.Rungs[rung];
             if ((sung.IsWhole || meant.Contains(rung)) && sung.LineOf(part) is { } line)
             {
+                // On an evening that weighs half every other rung counts, with its marks: whole counts keep the tests exact.
+                due += session.Weights.GetValueOrDefault(part, 1);
+                if (due < 1)
+                {
+                    leftOut.Add(rung);
+                    continue;
+                }
+
+                due--;
                 stratum += sung.Step == step ? 0 : 1;
                 step = sung.Step;
                 rowOf.Add(rung, rows.Count);
@@ -48,15 +59,16 @@ internal sealed class History
             }
         }
 
-        AddMarks(part, session, index, rowOf);
+        AddMarks(part, session, index, (rowOf, leftOut));
     }
 
-    private void AddMarks(string part, SungSession session, int index, Dictionary<int, int> rowOf)
+    private void AddMarks(string part, SungSession session, int index, (Dictionary<int, int> RowOf, HashSet<int> LeftOut) rungs)
     {
         HashSet<(string Kind, int Row, int Named)> seen = [];
         foreach (HeardMark mark in session.Marks.Where(mark => mark.Parts.Count == 0 || mark.Parts.Contains(part)))
         {
-            MarkedRow[] candidates = Candidates(mark, rowOf);
+            bool isLeftOut = mark.Candidates is [{ Rung: var likeliest }, ..] && rungs.LeftOut.Contains(likeliest);
+            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, rungs.RowOf);
             if (candidates.Length > 0 && seen.Add((mark.Kind, candidates[0].Row, candidates[0].Named.FirstOrDefault(-1))))
             {
                 if (!marks.TryGetValue(mark.Kind, out List<PartMark>? ofKind))

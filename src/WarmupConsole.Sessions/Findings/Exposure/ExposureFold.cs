@@ -14,6 +14,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
     private readonly List<(LoggedMark Mark, int Epoch)> marks = [];
     private readonly Dictionary<int, string> steps = [];
     private readonly StepClock clock = new();
+    private Tonight tonight = Tonight.AsUsual;
     private SessionRecord? last;
     private TimeSpan spent;
     private int unknown;
@@ -37,6 +38,9 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             case RungStarted rung:
                 Begin(rung, record.Epoch, record.Monotonic);
                 break;
+            case TonightTold told:
+                tonight = TonightFact.Read(told);
+                break;
             case RungEnded { Whole: true } ended:
                 Complete(ended);
                 break;
@@ -57,6 +61,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             Marks = [.. marks.Where(mark => mark.Mark.Made.Kind is not null).Select(mark => Heard(mark.Mark, attachment.Of(mark.Mark, mark.Epoch)))],
             Exercises = [.. steps.OrderBy(step => step.Key).Select(step => step.Value)],
             Led = clock.Steps,
+            Weights = choir.Parts.Where(part => tonight.WeightOf(part) < 1).ToDictionary(part => part.Id, tonight.WeightOf),
             UnknownRungs = unknown,
             WasClockSetBack = wentBack,
         };

@@ -25,6 +25,9 @@ public sealed record SungSession
     /// <summary>The steps led, in order, with the time they took.</summary>
     public IReadOnlyList<LedStep> Led { get; init; } = [];
 
+    /// <summary>What the parts weigh that were thin, tired or had colds, by id: above 0 and below 1. The others weigh 1.</summary>
+    public IReadOnlyDictionary<string, double> Weights { get; init; } = new Dictionary<string, double>();
+
     /// <summary>Rungs whose exercise the log does not hold: of them only the lowest and highest notes are known.</summary>
     public int UnknownRungs { get; init; }
 

@@ -25,6 +25,12 @@ internal static class LiveFixtures
         ],
     };
 
+    /// <summary>The same choir, able to go four semitones beyond what is easy at each end; eight in each part.</summary>
+    public static Choir WithExtremes { get; } = Choir with
+    {
+        Parts = [.. Choir.Parts.Select(part => part with { Singers = 8, Range = part.Range with { Extreme = new(KeySpelling.TonicFor(part.Range.Comfortable.Low.Midi - 4, Mode.Major), KeySpelling.TonicFor(part.Range.Comfortable.High.Midi + 4, Mode.Major)) } })],
+    };
+
     /// <summary>Five notes up and down in even beats: 9 beats.</summary>
     public static Exercise Scale { get; } = new()
     {

@@ -37,6 +37,8 @@ internal static class LogSamples
         new OctaveChanged(0, "bass", -1),
         new BreathChanged(0, 3),
         new LeadInStarted(0, 0),
+        new TonightTold(["tenor"], [2], [true], [false], "low", "t2 colds, tired"),
+        new RehearsalMarked("Hymn 3 a f", "Hymn", "3", ["alto"], "flat", null, "", 5),
         new RunResumed(1, 2),
         new RunEnded("finished"),
     ];

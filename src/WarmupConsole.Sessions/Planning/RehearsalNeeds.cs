@@ -1,0 +1,50 @@
+using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Scales;
+using WarmupConsole.Sessions.Events;
+
+namespace WarmupConsole.Sessions.Planning;
+
+/// <summary>What a mark of the rehearsal asks of the next warm-ups.</summary>
+public static class RehearsalNeeds
+{
+    /// <summary>What exercises can do about a kind of mark where no pitch was named. Our own choice, after what each purpose trains.</summary>
+    private static readonly Dictionary<string, Purpose> ByKind = new()
+    {
+        ["flat"] = Purpose.RepeatedPitch,
+        ["sharp"] = Purpose.RepeatedPitch,
+        ["strained"] = Purpose.ClosedToOpenVowels,
+        ["pressed"] = Purpose.ClosedToOpenVowels,
+        ["breathy"] = Purpose.Sustained,
+        ["short-of-breath"] = Purpose.Sustained,
+        ["late"] = Purpose.Quick,
+        ["early"] = Purpose.Slow,
+        ["uneven"] = Purpose.Legato,
+        ["scooping"] = Purpose.LeapFifth,
+        ["dark"] = Purpose.EvenVowels,
+        ["thin"] = Purpose.EvenVowels,
+        ["vowel"] = Purpose.EvenVowels,
+        ["blend"] = Purpose.Blend,
+    };
+
+    /// <summary>
+    /// The fields of one need for each part named, as needs.yaml has them; none for praise, and where neither a pitch nor a kind that
+    /// exercises help with was named.
+    /// </summary>
+    public static IReadOnlyList<IReadOnlyList<(string Name, string Value)>> Of(RehearsalMarked mark)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        (string, string)? what = mark switch
+        {
+            { Kind: "good" or "easy" } => null,
+            { Pitch: { } midi } => ("pitch", KeySpelling.TonicFor(midi, Mode.Major).ToAscii()),
+            { Kind: { } kind } when ByKind.TryGetValue(kind, out Purpose purpose) => ("purpose", PurposeData.Id(purpose)),
+            _ => null,
+        };
+        IEnumerable<string> who = mark.Parts.Count == 0 ? [LadderSpec.Everyone] : mark.Parts;
+        return what is { } asked ? [.. who.Select(part => Fields(part, asked, mark))] : [];
+    }
+
+    private static IReadOnlyList<(string Name, string Value)> Fields(string part, (string, string) what, RehearsalMarked mark) =>
+        [.. new[] { ("part", part), what, ("piece", mark.Piece), ("bars", mark.Bars) }.Where(field => field.Item2.Length > 0)];
+}

@@ -1,0 +1,58 @@
+using System.Diagnostics;
+using WarmupConsole.Tests.Tui;
+
+namespace WarmupConsole.Tests.App;
+
+/// <summary>Manual page and completions stand in the tree as the commands are now. WARMUP_ACCEPT=1 writes them anew.</summary>
+public class ShellTests
+{
+    [Theory]
+    [InlineData("man", "warmup.1")]
+    [InlineData("bash", "warmup.bash")]
+    [InlineData("zsh", "_warmup")]
+    [InlineData("fish", "warmup.fish")]
+    public void The_page_is_what_the_commands_say(string page, string file) => GoldenText.CheckFile(GoldenText.Docs(Path.Combine("shell", file)), Written(page));
+
+    [Theory]
+    [InlineData("man")]
+    [InlineData("bash")]
+    [InlineData("zsh")]
+    [InlineData("fish")]
+    public void Every_command_and_every_option_is_there_and_what_is_hidden_is_not(string page)
+    {
+        string text = Written(page).Replace("\\-", "-", StringComparison.Ordinal);
+        Assert.All(["run", "plan", "edit", "review", "shell", "resume", "choir", "record", "port"], word => Assert.Contains(word, text));
+        Assert.DoesNotContain("player", text);
+    }
+
+    [Theory]
+    [InlineData("warmup ", "run plan check")]
+    [InlineData("warmup plan ", "next edit")]
+    [InlineData("warmup run --", "--resume --choir --tour")]
+    [InlineData("warmup run --port x --an", "--anew")]
+    public void Bash_completes_what_may_follow(string typed, string offered)
+    {
+        Assert.SkipUnless(File.Exists("/bin/bash"), "bash is not here");
+        string script = $"{Written("bash")}\nread -ra COMP_WORDS <<< \"{typed.Trim()}\"\n{(typed.EndsWith(' ') ? "COMP_WORDS+=(\"\")\n" : "")}COMP_CWORD=$((${{#COMP_WORDS[@]}} - 1))\n_warmup\necho \"${{COMPREPLY[@]}}\"\n";
+        string[] replies = Bash(script).Split(' ', StringSplitOptions.TrimEntries);
+        Assert.All(offered.Split(' '), word => Assert.Contains(word, replies));
+    }
+
+    private static string Written(string page)
+    {
+        using ToolRun tool = new();
+        Assert.Equal(0, tool.Call("shell", page));
+        return tool.Output;
+    }
+
+    private static string Bash(string script)
+    {
+        using Process bash = Process.Start(new ProcessStartInfo("/bin/bash", ["--norc", "-s"]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        bash.StandardInput.Write(script);
+        bash.StandardInput.Close();
+        string said = bash.StandardOutput.ReadToEnd();
+        Assert.Equal("", bash.StandardError.ReadToEnd());
+        bash.WaitForExit();
+        return said.Trim();
+    }
+}
