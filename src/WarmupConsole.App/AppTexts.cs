@@ -35,6 +35,7 @@ internal static class AppTexts
     internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string HtmlAbout = "Write the review as one page with charts (a new file), for the browser or for paper.";
     internal const string CsvAbout = "Print every count (part, kind, pitch, vowel, loudness, length, place, minute) as comma-separated values.";
+    internal const string ReviewScreenAbout = "Show the review on the whole screen: last session, findings, heat map, trends, ranges, purposes, times.";
     internal const string WeeksAbout = "How many weeks back from the newest session count; 0 takes all. Default: 26.";
     internal const string DismissAbout = "Do not tell a finding any more; it is kept with your reason in decisions.jsonl.";
     internal const string RestoreAbout = "Tell a dismissed finding again.";
