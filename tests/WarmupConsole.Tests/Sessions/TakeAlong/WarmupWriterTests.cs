@@ -1,6 +1,5 @@
 using NAudio.Midi;
 using WarmupConsole.Midi.Files;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
