@@ -21,7 +21,7 @@ public sealed class ExportCommandTests : IDisposable
         ReadMidi midi = new(File.ReadAllBytes(At("out.mid")));
         Assert.Equal((1, 960, 6), (midi.Format, midi.TicksPerBeat, midi.Tracks));
         Assert.Equal("The Lantern Quay Singers: A quarter of an hour, 2027-02-09", Assert.Single(midi.Texts(0, MetaEventType.SequenceTrackName)).Text);
-        Assert.Equal(12, midi.Texts(0, MetaEventType.Marker).Count(marker => Regex.IsMatch(marker.Text, "^[0-9]+\\. (?!.* in [A-G]b? (major|minor)$)")));
+        Assert.Equal(12, midi.Texts(0, MetaEventType.Marker).Count(marker => Regex.IsMatch(marker.Text, "^[0-9]+\\. (?!.* in [A-G][b#]? (major|minor)$)")));
         Assert.Empty(MusicXmlSchema.Errors(File.ReadAllBytes(At("out.musicxml"))));
         Assert.Contains("<caption>The steps in order</caption>", File.ReadAllText(At("out.html")), StringComparison.Ordinal);
         Assert.Equal(["out.html", "out.mid", "out.musicxml"], Made());
