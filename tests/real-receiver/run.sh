@@ -66,6 +66,8 @@ running() { ! gone "$1"; }
 
 # --- the receiver ---------------------------------------------------------------------------------------------------------
 
+# Without it the first-run tour would take the keys.
+export CI=true
 # One name for all runs: JACK keeps the place of a server that was killed until one of the same name comes, and has eight.
 export JACK_DEFAULT_SERVER=real-receiver JACK_NO_AUDIO_RESERVATION=1
 # And so one run at a time: a second one would find the server of the first.
