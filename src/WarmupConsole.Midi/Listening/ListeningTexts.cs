@@ -6,6 +6,12 @@ internal static class ListeningTexts
     internal const string NotWanted = "Nothing is heard: no port, as chosen.";
     internal const string NoneFound = "Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again.";
 
+    internal const string Inputs = "Inputs, for pedals, played keys and follow mode:";
+    internal const string FirstFound = "the first instrument found; for another one write its name as input: in settings.yaml";
+    internal const string NoLibrary = $"{NoneFound} The MIDI library RtMidi 5 or later is not installed, and may be what is missing (Debian, Ubuntu: apt install librtmidi6; macOS: brew install rtmidi; Windows: rtmidi.dll beside the program).";
+
+    internal static string WouldHear(string name, string why) => $"Pedals, played keys and follow mode would listen to {name}: {why}.";
+
     internal static string Hearing(string name) => $"Listening to {name}.";
 
     internal static string NotFound(string wanted, IReadOnlyList<string> names) => names.Count == 0
