@@ -97,6 +97,7 @@ internal static class AppTexts
     internal static string SavedTo(string path) => $"Session log: {path}";
 
     internal const string EarAbout = "Listens to a MIDI input for the console. It is started by the console itself.";
+    internal const string HearsNothing = "Nothing is heard: no port was wanted. Write input: NAME in settings.yaml.";
     internal const string PedalsForgotten = "No pedal and no key of the piano does anything any more.";
     internal const string NothingLearnt = "Nothing was learnt.";
     internal const string SettingsFaulty = "the settings have a fault and are left as they are; warmup ports tells which";

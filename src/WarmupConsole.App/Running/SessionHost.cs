@@ -171,6 +171,11 @@ internal sealed class SessionHost : ILiveConsole
                 break;
             case LiveEffect.Record fact:
                 _record(fact.Event);
+                if (fact.Event is FollowChanged { Follows: true })
+                {
+                    Hands?.BeginToFollow();
+                }
+
                 break;
             default:
                 throw new InvalidOperationException($"No way to perform {effect.GetType().Name}.");

@@ -106,6 +106,35 @@ public sealed class HandsScenarios
         Assert.NotEmpty(room.Sounding);
     }
 
+    [Fact]
+    public void Following_where_nothing_is_heard_is_told_in_one_line_and_again_when_something_is()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Hands.Tell("Nothing is heard: no MIDI input found. Connect and switch on the piano.", isOpen: false);
+        room.Pass(TimeSpan.FromSeconds(1));
+        Assert.DoesNotContain("Nothing is heard", room.Screen, StringComparison.Ordinal); // nobody asked for it yet
+        room.Do(LiveAction.Follow).Pass(TimeSpan.FromSeconds(30));
+        Assert.Contains("Nothing is heard: no MIDI input found. Connect and switch on the piano.", room.Screen, StringComparison.Ordinal);
+        room.Hands.Tell("Listening to Stage piano.", isOpen: true);
+        room.Pass(TimeSpan.FromSeconds(1));
+        Assert.Contains("Listening to Stage piano.", room.Screen, StringComparison.Ordinal);
+        room.Hands.Tell("Listening to the piano ended by itself. It is started again.", isOpen: false);
+        room.Pass(TimeSpan.FromSeconds(30));
+        Assert.Contains("Listening to the piano ended by itself. It is started again.", room.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_port_was_wanted_nothing_is_learnt_and_following_says_why()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Hands.ListenToNothing("Nothing is heard: no port was wanted.");
+        Learn(room, '1').Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Contains("Nothing was learnt. Nothing is heard: no port was wanted.", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.Follow).Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Contains("Nothing is heard: no port was wanted.", room.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("learnt", room.Screen, StringComparison.Ordinal);
+    }
+
     private static IEnumerable<int> Line(Rehearsal room, int tonic) => room.Session.Step!.Exercise.Pattern!.Notes.Where(note => note.Degree is not null)
         .Select(note => tonic + ModeData.IntervalOf(room.Session.Step.Exercise.Mode, note.Degree!.Value).Semitones);
 

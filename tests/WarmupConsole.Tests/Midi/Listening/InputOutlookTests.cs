@@ -44,7 +44,7 @@ public class InputOutlookTests
     [Fact]
     public void Without_any_input_there_is_one_line_with_what_to_do()
     {
-        Assert.Equal(["Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again."], Of(new([], null), PortChoice.First).Lines);
+        Assert.Equal(["Nothing is heard: no MIDI input found. Connect and switch on the piano."], Of(new([], null), PortChoice.First).Lines);
         Assert.Equal(["No library."], Of(new([], "No library."), PortChoice.First).Lines);
         Assert.Equal(["Nothing is heard: no port, as chosen."], Of(new([], null), PortChoice.None).Lines);
     }
