@@ -83,6 +83,11 @@ internal sealed class Hands : IDisposable
     internal void Hear(MidiMessage message)
     {
         Touch touch = new(message.Kind != MidiMessageKind.ControlChange, message.Data1, message.Kind == MidiMessageKind.NoteOff ? 0 : message.Data2);
+        if (touch.IsKey && _host.IsEcho(touch.Number, isDown: touch.Value > 0))
+        {
+            return;
+        }
+
         lock (_lock)
         {
             if (_learning is { } learning)
