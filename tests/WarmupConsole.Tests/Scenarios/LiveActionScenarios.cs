@@ -1,3 +1,5 @@
+using System.Text.Json;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Sounding;
@@ -134,6 +136,18 @@ public sealed class LiveActionScenarios
         Assert.InRange(before - LiveCuts.Delay(room.Session, room.Clock.Now), TimeSpan.FromSeconds(cut.Seconds - 1), TimeSpan.FromSeconds(cut.Seconds + 1));
         AssertFolds(room);
         AssertResumes(room);
+        AssertReviewTells(room, cut);
+    }
+
+    /// <summary>In words, which the page holds too, and in JSON.</summary>
+    private static void AssertReviewTells(Rehearsal room, CutTaken cut)
+    {
+        LastSession last = LastSession.Load(room.LogPath!).Value!;
+        Assert.Contains("\nCut, as it ran late\n", ReviewText.Write(last.Review, last.Content.Choir), StringComparison.Ordinal);
+        JsonElement told = Assert.Single(JsonDocument.Parse(ReviewReport.ToJson(last)).RootElement.GetProperty("cuts").EnumerateArray());
+        Assert.Equal(
+            (cut.Step + 1, false, cut.Seconds),
+            (told.GetProperty("step").GetInt32(), told.GetProperty("left_out").GetBoolean(), told.GetProperty("saved_seconds").GetInt32()));
     }
 
     [Fact]
