@@ -38,7 +38,7 @@ internal sealed class Rehearsal : IDisposable
     private readonly ConsoleWindow _window;
     private readonly Headless _screen;
 
-    /// <param name="plan">A plan of plans-demo, by its file name.</param>
+    /// <param name="plan">A plan of plans-demo, by its file name; or any, by its whole path.</param>
     /// <param name="hasPort">False for a run where no port is found.</param>
     /// <param name="canLog">False for a folder that cannot be written to.</param>
     /// <param name="isOpen">True for a run without a plan.</param>
@@ -51,7 +51,7 @@ internal sealed class Rehearsal : IDisposable
         Composition = new()
         {
             Clock = Clock,
-            Wall = new VirtualWall(Clock, DateOnly.ParseExact(plan[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
+            Wall = new VirtualWall(Clock, DateOnly.ParseExact(Path.GetFileName(plan)[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
             Settings = new SettingsFolder(_folder.Root),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
