@@ -75,6 +75,8 @@ internal static class AppTexts
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";
 
+    internal static string SettingsAt(string path) => $"Settings of this machine (port, input, a4, pedals): {path}";
+
     internal static string InputFromSettings(string path) => $"input: in {path}";
 
     internal static string PortFromSettings(string path) => $"remembered in {path}; --use '' forgets it";

@@ -53,7 +53,7 @@ internal static class PortsCommand
         InputOutlook inputs = Ports.Inputs(composition, asked, MidiInputs.List());
         IReadOnlyList<string> lines = asJson
             ? [PortsReport.From((listing, choice, why), builtIn, inputs).ToJson()]
-            : [.. PortOutlook.Lines(listing, choice, why, builtIn), "", .. inputs.Lines];
+            : [.. PortOutlook.Lines(listing, choice, why, builtIn), "", .. inputs.Lines, "", AppTexts.SettingsAt(composition.Settings.SettingsPath)];
         foreach (string line in lines)
         {
             surroundings.Output.WriteLine(line);
