@@ -46,8 +46,8 @@ public sealed class RestartingEarTests : IDisposable
         _ear.Start();
         for (int death = 0; death < 6; death++)
         {
+            _told.WaitFor(1 + (2 * death)); // the death before is over and counted
             _clock.MoveTo(new Moment(death < 3 ? 0 : 61_000_000_000));
-            _told.WaitFor(1 + (2 * death));
             _links[death].Kill();
         }
 
