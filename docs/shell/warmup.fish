@@ -97,6 +97,7 @@ complete -c warmup -n '__fish_seen_subcommand_from export' -l musicxml -r -F -d 
 complete -c warmup -n '__fish_seen_subcommand_from export' -l sheet -r -F -d 'One page for the music stand (HTML): order, keys, cue chords, tempos, who sings, minutes.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l part -x -d 'For a singer of this part at home (its id or letter): only keys that it sings with ease, and the voice-care card.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l force -d 'Write over an earlier export of the same kind.'
+complete -c warmup -n '__fish_seen_subcommand_from export' -l json -d 'Print JSON for other programs.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l help -d 'Say what the command takes.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -F
 complete -c warmup -n '__fish_seen_subcommand_from new' -l voices -x -d 'Who sings: satb, sab, ssaa, ttbb, children (in unison), or changing voices.'
