@@ -40,7 +40,8 @@ class Console:
         self.output = b""
         self.master, slave = pty.openpty()
         fcntl.ioctl(slave, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
-        environment = dict(os.environ, XDG_CONFIG_HOME=self.home, TERM="xterm-256color", COLORTERM="truecolor")
+        environment = dict(os.environ, XDG_CONFIG_HOME=self.home, TERM="xterm-256color", COLORTERM="truecolor",
+                           CI="true")  # else the first-run tour takes the keys
         command = [*before, os.path.join(folder, "warmup"), "run", PLAN, "--anew", "--port", port, "--trace", self.trace]
         self.started = time.monotonic_ns()
         self.process = subprocess.Popen(command, stdin=slave, stdout=slave, stderr=slave, env=environment, start_new_session=True,
