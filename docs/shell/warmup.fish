@@ -1,7 +1,7 @@
 # Completions for fish, written by `warmup shell fish`: put this file into ~/.config/fish/completions.
 complete -c warmup -f
 complete -c warmup -n '__fish_use_subcommand' -a run -d 'Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.'
-complete -c warmup -n '__fish_use_subcommand' -a ports -d 'List the MIDI ports and what would be played on.'
+complete -c warmup -n '__fish_use_subcommand' -a ports -d 'List the MIDI ports and inputs, and say what would be played on and listened to.'
 complete -c warmup -n '__fish_use_subcommand' -a review -d 'What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked; and what the logs of the last weeks show.'
 complete -c warmup -n '__fish_use_subcommand' -a plan -d 'Plans from what was heard.'
 complete -c warmup -n '__fish_use_subcommand' -a season -d 'The calendar: warm-ups led and planned, concerts, how far and how difficult each may be, and which rehearsal could go without a warm-up.'

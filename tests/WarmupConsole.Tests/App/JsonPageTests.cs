@@ -122,10 +122,14 @@ public sealed class JsonPageTests
     {
         SoundOutlook mute = new(false, "No loudspeaker.");
         PortListing two = new(["Midi Through", "Quay Piano"], null);
-        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why", mute).ToJson() + "\n", "ports");
-        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why", mute).Used);
-        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why", mute).Used);
-        Assert.Null(PortsReport.From(two, PortChoice.None, "why", mute).Used);
+        PortsReport first = PortsReport.From((two, PortChoice.First, "why"), mute, new(two, PortChoice.First, "why"));
+        AssertShape(ReportJson.Default.PortsReport, first.ToJson() + "\n", "ports");
+        Assert.Equal(("Quay Piano", "Quay Piano"), (first.Used, first.Heard));
+        foreach (PortChoice other in (PortChoice[])[PortChoice.Named("organ"), PortChoice.None])
+        {
+            PortsReport report = PortsReport.From((two, other, "why"), mute, new(two, other, "why"));
+            Assert.Equal((null, null), (report.Used, report.Heard));
+        }
     }
 
     [Fact]
