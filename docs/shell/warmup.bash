@@ -3,24 +3,26 @@ _warmup() {
     local current="${COMP_WORDS[COMP_CWORD]}" before="${COMP_WORDS[COMP_CWORD-1]}" path=warmup words="" files="" word
     for word in "${COMP_WORDS[@]:1:COMP_CWORD-1}"; do
         case "$path $word" in
-            "warmup run"|"warmup ports"|"warmup review"|"warmup review dismiss"|"warmup review restore"|"warmup plan"|"warmup plan next"|"warmup plan edit"|"warmup check"|"warmup keys"|"warmup new"|"warmup ranges"|"warmup ranges check"|"warmup ranges accept"|"warmup need"|"warmup need add"|"warmup need list"|"warmup need done"|"warmup exercises"|"warmup exercises list"|"warmup exercises find"|"warmup exercises show"|"warmup exercises add"|"warmup shell"|"warmup shell man"|"warmup shell bash"|"warmup shell zsh"|"warmup shell fish") path="$path $word" ;;
+            "warmup run"|"warmup ports"|"warmup review"|"warmup review dismiss"|"warmup review restore"|"warmup plan"|"warmup plan next"|"warmup plan explain"|"warmup plan edit"|"warmup season"|"warmup check"|"warmup keys"|"warmup new"|"warmup ranges"|"warmup ranges check"|"warmup ranges accept"|"warmup need"|"warmup need add"|"warmup need list"|"warmup need done"|"warmup exercises"|"warmup exercises list"|"warmup exercises find"|"warmup exercises show"|"warmup exercises add"|"warmup shell"|"warmup shell man"|"warmup shell bash"|"warmup shell zsh"|"warmup shell fish") path="$path $word" ;;
         esac
     done
     case "$before" in
         --choir) mapfile -t COMPREPLY < <(compgen -d -- "$current"); return ;;
         --html|--record|--trace) mapfile -t COMPREPLY < <(compgen -f -- "$current"); return ;;
-        --articulation|--bars|--by|--date|--dynamics|--exercise|--id|--instruction|--limit|--line|--listen|--mode|--most|--part|--piece|--pitch|--port|--purpose|--purposes|--reach|--region|--shape|--stage|--start|--syllables|--tempo|--title|--tolerance|--until|--use|--voices|--weeks|--why) COMPREPLY=(); return ;;
+        --articulation|--bars|--by|--date|--dynamics|--exercise|--focus|--id|--instruction|--limit|--line|--listen|--minutes|--mode|--most|--part|--piece|--pitch|--port|--purpose|--purposes|--reach|--region|--rehearsal|--shape|--stage|--start|--syllables|--tempo|--title|--tolerance|--tonight|--until|--use|--variant|--voices|--weeks|--why) COMPREPLY=(); return ;;
     esac
     case "$path" in
-        "warmup") words="run ports review plan check keys new ranges need exercises shell --help --version" ;;
+        "warmup") words="run ports review plan season check keys new ranges need exercises shell --help --version" ;;
         "warmup run") words="--choir --port --record --trace --open --resume --anew --tour --help" files=yes ;;
         "warmup ports") words="--test --use --port --json --help" ;;
         "warmup review") words="dismiss restore --choir --json --all --html --csv --weeks --help" ;;
         "warmup review dismiss") words="--why --choir --json --help" ;;
         "warmup review restore") words="--choir --json --help" ;;
-        "warmup plan") words="next edit --help" ;;
-        "warmup plan next") words="--choir --date --json --help" ;;
+        "warmup plan") words="next explain edit --help" ;;
+        "warmup plan next") words="--choir --date --minutes --rehearsal --focus --tonight --variant --json --help" ;;
+        "warmup plan explain") words="--choir --focus --tonight --json --help" files=yes ;;
         "warmup plan edit") words="--choir --port --help" files=yes ;;
+        "warmup season") words="--choir --json --help" ;;
         "warmup check") words="--choir --json --help" files=yes ;;
         "warmup keys") words="--choir --exercise --start --shape --limit --reach --tolerance --by --most --octave --json --help" files=yes ;;
         "warmup new") words="--voices --json --help" files=yes ;;

@@ -7,8 +7,8 @@ internal sealed class TabuSearch
     private const int StaysOut = 20;
 
     /// <summary>A search that brings nothing better for a while is broken off.</summary>
-    private const int MostMoves = 200;
-    private const int MostIdleMoves = 60;
+    private const int MostMoves = 400;
+    private const int MostIdleMoves = 120;
 
     private readonly Standing _standing;
     private readonly int[] _exercises;
