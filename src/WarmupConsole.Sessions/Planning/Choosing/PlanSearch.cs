@@ -1,12 +1,16 @@
 namespace WarmupConsole.Sessions.Planning.Choosing;
 
 /// <summary>
-/// Chooses the steps of a plan: a tabu search for each number of steps, from the most down until it gets worse; then the best is bettered by exchanges of
-/// two steps and searched on from there. Whole numbers only and nothing random: the same problem gives the same plan on every machine.
+/// Chooses the steps of a plan: a tabu search for each number of steps, from the most down until it gets worse, and one that goes further around the best number; what
+/// they find is bettered by exchanges of two steps and searched on from there. Whole numbers only and nothing random: the same problem gives the same plan on every machine.
 /// </summary>
 public static class PlanSearch
 {
     private const int MostRounds = 3;
+
+    /// <summary>Moves for which an exercise that went out stays out; the longer, the further the search gets.</summary>
+    private const int Usual = 20;
+    private const int Long = 30;
 
     /// <summary>With so many numbers of steps in a row nothing better was found: fewer steps would be no better.</summary>
     private const int Enough = 3;
@@ -28,18 +32,27 @@ public static class PlanSearch
         int worse = 0;
         for (int steps = most; steps >= least && worse < Enough; steps--)
         {
-            ChosenPlan found = tabu.From(steps);
+            ChosenPlan found = tabu.From(steps, Usual);
             (best, worse) = found.IsBetterThan(best) ? (found, 0) : (best, worse + 1);
         }
 
-        return Bettered(best, tabu, new(problem, standing));
+        PairExchange pairs = new(problem, standing);
+        ChosenPlan near = best;
+        for (int steps = Math.Max(least, best.Choices.Count - 1); steps <= Math.Min(most, best.Choices.Count + 1); steps++)
+        {
+            ChosenPlan found = Bettered(tabu.From(steps, Long), tabu, pairs);
+            near = found.IsBetterThan(near) ? found : near;
+        }
+
+        best = Bettered(best, tabu, pairs);
+        return near.IsBetterThan(best) ? near : best;
     }
 
     private static ChosenPlan Bettered(ChosenPlan best, TabuSearch tabu, PairExchange pairs)
     {
         for (int round = 0; round < MostRounds; round++)
         {
-            ChosenPlan bettered = tabu.From(pairs.From(best));
+            ChosenPlan bettered = tabu.From(pairs.From(best), Usual);
             if (!bettered.IsBetterThan(best))
             {
                 break;

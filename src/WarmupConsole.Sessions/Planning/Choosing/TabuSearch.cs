@@ -3,9 +3,6 @@ namespace WarmupConsole.Sessions.Planning.Choosing;
 /// <summary>Searches the plans with one number of steps: the best exchange of one step, again and again, not taking back a recent one.</summary>
 internal sealed class TabuSearch
 {
-    /// <summary>Moves for which an exercise that went out stays out.</summary>
-    private const int StaysOut = 20;
-
     /// <summary>A search that brings nothing better for a while is broken off.</summary>
     private const int MostMoves = 400;
     private const int MostIdleMoves = 120;
@@ -15,6 +12,7 @@ internal sealed class TabuSearch
     private readonly bool[] _isUsed;
     private readonly int[] _choiceOutUntil;
     private readonly int[] _exerciseOutUntil;
+    private int _staysOut;
     private long _best;
 
     internal TabuSearch(PlanProblem problem, Standing standing)
@@ -28,9 +26,10 @@ internal sealed class TabuSearch
 
     /// <summary>The best plan found from whatever brings most, one step after another.</summary>
     /// <param name="steps">How many; at most as many as there are exercises.</param>
-    internal ChosenPlan From(int steps)
+    /// <param name="staysOut">Moves for which an exercise that went out stays out.</param>
+    internal ChosenPlan From(int steps, int staysOut)
     {
-        Restart([]);
+        Restart([], staysOut);
         while (_standing.Steps.Count < steps)
         {
             Put(BestToPut(-1, 0, long.MinValue).Choice);
@@ -40,16 +39,16 @@ internal sealed class TabuSearch
     }
 
     /// <summary>The best plan found from one that is there already, or that one.</summary>
-    internal ChosenPlan From(ChosenPlan plan)
+    internal ChosenPlan From(ChosenPlan plan, int staysOut)
     {
-        Restart(plan.Choices);
+        Restart(plan.Choices, staysOut);
         return Search(plan);
     }
 
-    private void Restart(IReadOnlyList<int> plan)
+    private void Restart(IReadOnlyList<int> plan, int staysOut)
     {
         _standing.Set([]);
-        _best = long.MinValue;
+        (_best, _staysOut) = (long.MinValue, staysOut);
         Array.Clear(_choiceOutUntil);
         Array.Clear(_exerciseOutUntil);
         Array.Clear(_isUsed);
@@ -92,8 +91,8 @@ internal sealed class TabuSearch
         {
             _standing.Remove(best.Out);
             _isUsed[_exercises[best.Out]] = false;
-            _choiceOutUntil[best.Out] = move + StaysOut;
-            _exerciseOutUntil[_exercises[best.Out]] = move + StaysOut;
+            _choiceOutUntil[best.Out] = move + _staysOut;
+            _exerciseOutUntil[_exercises[best.Out]] = move + _staysOut;
             Put(best.In);
         }
     }
