@@ -19,7 +19,7 @@ internal static class AppTexts
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
     internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
     internal const string TestIsHeard = "--test plays and is heard; leave --json out.";
-    internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere. Default: the one in your settings, else the first instrument found.";
+    internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere, 'built-in' on this machine's loudspeaker ('built-in tone' without FluidSynth). Default: the one in your settings, else the first instrument found, else built-in.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
     internal const string TraceAbout = "Keep every message with the time it was sent, a line each (a new file), and say at the end how punctual the notes were; for measuring.";
     internal const string OpenAbout = "Run without any plan: clocks and marks only.";
@@ -35,6 +35,7 @@ internal static class AppTexts
     internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string HtmlAbout = "Write the review as one page with charts (a new file), for the browser or for paper.";
     internal const string CsvAbout = "Print every count (part, kind, pitch, vowel, loudness, length, place, minute) as comma-separated values.";
+    internal const string ReviewScreenAbout = "Show the review on the whole screen: last session, findings, heat map, trends, ranges, purposes, times.";
     internal const string WeeksAbout = "How many weeks back from the newest session count; 0 takes all. Default: 26.";
     internal const string DismissAbout = "Do not tell a finding any more; it is kept with your reason in decisions.jsonl.";
     internal const string RestoreAbout = "Tell a dismissed finding again.";
@@ -291,6 +292,22 @@ internal static class AppTexts
         "id" => "As plans name it. Default: the words of the title.",
         _ => $"As '{field}' in exercise files (docs/plan-format.md).",
     };
+
+    internal const string ExportAbout = "Take a plan along: as notes to play, as notes to read, as a page for the person at the piano; for one part alone with --part. Several at once are fine.";
+    internal const string MidiAbout = "A Standard MIDI File: the piano and a track for each part, with words and markers.";
+    internal const string MusicXmlAbout = "A MusicXML score: every exercise once, in its first key, with chord symbols and all its keys.";
+    internal const string SheetAbout = "One page for the music stand (HTML): order, keys, cue chords, tempos, who sings, minutes.";
+    internal const string ExportPartAbout = "For a singer of this part at home (its id or letter): only keys that it sings with ease, and the voice-care card.";
+    internal const string ForceAbout = "Write over an earlier export of the same kind.";
+    internal const string ExportNothing = "Say what to write: --midi FILE, --musicxml FILE, --sheet FILE, or several of them.";
+    internal const string ExportNoSteps = "this plan has no steps to take along";
+
+    internal static string ExportNoKey(string part) => $"no key of this plan lies where {part} sing with ease, so there is nothing to take along for them (warmup keys shows the keys)";
+
+    internal static string ExportManyParts(int parts, int most) =>
+        $"a MIDI file has room for the piano and {most} parts, and this choir has {parts}: choose one with --part";
+
+    internal static string ExportLeftOut(string step) => $"Left out, for no key fits: {step}";
 
     internal const string NeedAbout = "What to work on, until when (needs.yaml); the next plan weighs it.";
     internal const string NeedAddAbout = "Add a need: a pitch, a region or a purpose.";

@@ -1,10 +1,13 @@
 using System.Diagnostics;
+using System.Globalization;
 using WarmupConsole.App.Commands;
 using WarmupConsole.Midi.Files;
 using WarmupConsole.Midi.Listening;
 using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Storage.Folders;
 
 namespace WarmupConsole.App;
@@ -32,6 +35,9 @@ internal sealed record Composition
     /// <summary>Starts a piano that also keeps the files named; its port is opened by whoever listens to its reports.</summary>
     public required Func<PlayerFiles, IPlayer> StartPlayer { get; init; }
 
+    /// <summary>What sounds without any device.</summary>
+    public Func<SoundOutlook> BuiltIn { get; init; } = BuiltInSound.Outlook;
+
     /// <summary>Opens an input that a piano can be heard on.</summary>
     public Func<PortChoice, InputOpening> Listen { get; init; } = MidiInputs.Open;
 
@@ -49,17 +55,25 @@ internal sealed record Composition
 
     private static SystemMonotonicClock SystemClock { get; } = new();
 
+    private static SettingsFolder MachineFolder { get; } = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows());
+
     internal static Composition OfThisMachine() => new()
     {
         Clock = SystemClock,
         Wall = TimeProvider.System,
-        Settings = SettingsFolder.Locate(Environment.GetEnvironmentVariable, OperatingSystem.IsWindows()),
+        Settings = MachineFolder,
         CurrentFolder = Environment.CurrentDirectory,
-        StartPlayer = files => new RestartingPlayer(before => new PlayerClient(new ChildPlayer(ChildCommand(files.After(before)))), SystemClock),
+        StartPlayer = StartChild,
         MayGiveTour = string.IsNullOrEmpty(Environment.GetEnvironmentVariable("CI")),
         StartEar = choice => new(new ChildPlayer(EarCommandFor(choice))),
         Answers = Console.IsInputRedirected ? null : Console.In,
     };
+
+    private static RestartingPlayer StartChild(PlayerFiles files)
+    {
+        PlayerFiles tuned = files with { A4Hertz = MachineFolder.ReadSettings().Value?.A4Hertz };
+        return new(before => new PlayerClient(new ChildPlayer(ChildCommand(tuned.After(before)))), SystemClock);
+    }
 
     private static void Pass(TimeSpan time)
     {
@@ -80,7 +94,7 @@ internal sealed record Composition
 
     private static PortOpening Open(PortChoice choice, PlayerFiles files, IMonotonicClock clock)
     {
-        PortOpening opening = MidiPorts.Open(choice);
+        PortOpening opening = MidiPorts.Open(choice, files.A4Hertz is { } hertz ? Tuning.FromA4Hertz(hertz) : null);
         opening = files.Recording is { } recording ? Keeping(opening, FileRecorder.Smf(recording, clock)) : opening;
         return files.Trace is { } trace ? Keeping(opening, FileRecorder.Trace(trace, clock)) : opening;
     }
@@ -118,6 +132,12 @@ internal sealed record Composition
     private static ProcessStartInfo ChildCommand(PlayerFiles files)
     {
         ProcessStartInfo command = Self(PlayerCommand.Name);
+        if (files.A4Hertz is { } hertz)
+        {
+            command.ArgumentList.Add(PlayerCommand.TuningOption);
+            command.ArgumentList.Add(hertz.ToString(CultureInfo.InvariantCulture));
+        }
+
         foreach ((string option, string? path) in (IEnumerable<(string, string?)>)[(PlayerCommand.RecordOption, files.Recording), (PlayerCommand.TraceOption, files.Trace)])
         {
             if (path is not null)

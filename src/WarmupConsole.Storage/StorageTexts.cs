@@ -19,7 +19,11 @@ public static class StorageTexts
     public const string NoSuchFolder = "there is no such folder; check the path";
     public const string NoSuchFile = "there is no such file; check the path";
     public const string AlreadyThere = "there is already such a file, and nothing is overwritten; choose another name or move that one";
-    public const string TempoOrder = "the tempo must be named so that from <= default <= to";
+    public const string ThereUnlessForced = "there is already such a file; choose another name, or write over it with --force";
+    public const string OtherKind = "the file that is there is no earlier export of this kind, so it is not written over; choose another name";
+    public const string IsFolder = "this is a folder; add a file name to it";
+    public const string TwoFilesOneName = "two files are to have this name; give each its own";
+    public const string TempoOrder = "the tempo must be named so that from <= default <= to, and last lies between them as well";
     public const string VoiceForEveryone = "a line for everyone is the pattern of the exercise itself; name parts or groups here";
     public const string NameNotText = "a name must be a single word, not a list or further names";
 
@@ -101,6 +105,8 @@ public static class StorageTexts
 
     public static string SameExercise(string id, string place) => $"the exercise '{id}' is already in {place}; give this one another id";
 
+    public const string LastTempoSung = "a tempo of the last key is for sung exercises, and this one is counted; leave 'last' out";
+
     public static string LineIsSung(string stage) => $"a line of degrees is sung, so the stage cannot be {stage}; write one of humming, lip-trill, slide, sung, settling";
 
     public static string IdTaken(string id) => $"there is an exercise '{Short(id)}' already; choose another id";
@@ -120,9 +126,15 @@ public static class StorageTexts
 
     public static string UnknownRule(string name, IReadOnlyList<string> candidates) => $"the check has no rule '{Short(name)}'; {Offer(candidates)}";
 
+    public static string NoScorePart(string key, IEnumerable<string> keys) => $"the score has no part '{Short(key)}'; write one of {Short(string.Join(", ", keys), 200)}";
+
+    public static string NoScoreVoice(string voice, IEnumerable<string> voices) => string.Join(", ", voices) is { Length: > 0 } known
+        ? $"this part of the score has no voice '{Short(voice)}'; write one of {Short(known, 200)}"
+        : "this part of the score has one voice only; leave 'voice' out";
+
     private static string Offer(IReadOnlyList<string> names) => names.Count == 1
         ? $"did you mean '{names[0]}'?"
         : $"did you mean one of {string.Join(", ", names)}?";
 
-    private static string Short(string value) => value.Length <= 40 ? value : value[..40] + "…";
+    private static string Short(string value, int most = 40) => value.Length <= most ? value : value[..most] + "…";
 }

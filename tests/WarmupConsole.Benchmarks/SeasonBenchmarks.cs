@@ -2,19 +2,27 @@ using System.Globalization;
 using WarmupConsole.App.Running;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.SessionLogs;
 
 namespace WarmupConsole.Benchmarks;
 
-/// <summary>Seasons of session logs on disk, read, checked and reviewed: one season of 30 evenings, ten years of 90 each, and two sizes between to show the growth.</summary>
+/// <summary>
+/// Seasons of session logs on disk, read, checked and reviewed: one season of 30 evenings, ten years of 90 each, and two sizes between to show the
+/// growth. Evenings differ in plan, in what is marked and when, and in the text of their exercises, as real ones do: one mark in about eight keys, and one in three where A4 to B4 is the altos' highest note.
+/// </summary>
 internal static class SeasonBenchmarks
 {
     private const int Events = 400;
     private const int Samples = 15;
 
-    private static readonly SessionEvent[] Run = [.. DemoChoir.Records().Select(record => record.Event)];
+    private const double NanosecondsASecond = 1e9;
+
+    private const int Weak = 69;
+
+    private static readonly string[] Marks = ["a f", "s strained", "t f", "b late", "everyone uneven", "s sharp", "t breathy", "b good"];
 
     internal static IEnumerable<Benchmark> In(string folder) =>
         ((int[])[30, 225, 450, 900]).Select(evenings =>
@@ -42,15 +50,21 @@ internal static class SeasonBenchmarks
         return ChoirFolder.Open(root, new SettingsFolder(Path.Combine(root, "settings"))).Value!;
     }
 
-    /// <summary>The demo's run over and over until there are enough events; some marks are left out, each evening others.</summary>
+    /// <summary>A run of one of the demo's plans, over and over until there are enough events; marks come up to two seconds later.</summary>
     private static void Write(string folder, DateTimeOffset start, int evening)
     {
+        Random random = new(evening);
+        Warmup warmup = DemoChoir.Warmups[evening % DemoChoir.Warmups.Count];
+        (Moment At, SessionEvent Event)[] run = [.. DemoChoir.Run(warmup, Listening(random))];
+        string exercises = ExerciseFile.Write(warmup.Steps.Select(step => step.Exercise));
         using SessionLogFile file = SessionLogFile.Create(folder, start, "here").File!;
-        RunStarted first = (RunStarted)Run[0] with { ExercisesYaml = ExerciseFile.Write(DemoChoir.Warmup.Steps.Select(step => step.Exercise)) };
-        IEnumerable<SessionEvent> events = Enumerable.Repeat(Run[1..^1], 10).SelectMany(run => run).Where((fact, i) => fact is not MarkMade || ((i * 7) + evening) % 3 != 0);
-        foreach ((int index, SessionEvent fact) in events.Take(Events - 2).Prepend(first).Append(Run[^1]).Index())
+        file.Writer.Add((RunStarted)run[0].Event with { ExercisesYaml = exercises + Another(evening) }, start, default);
+        var events = Enumerable.Range(0, 10).SelectMany(round => run[1..^1].Select(fact => (At: fact.At + (round * (run[^1].At - default(Moment))), fact.Event)))
+            .Take(Events - 2).ToArray();
+        foreach ((Moment at, SessionEvent fact) in events.Append((At: events[^1].At, Event: run[^1].Event)))
         {
-            file.Writer.Add(fact, start.AddSeconds(3 * index), new Moment(3_000_000_000L * index));
+            SessionEvent later = fact is MarkMade made ? made with { Nanoseconds = at.Nanoseconds + (long)(2 * random.NextDouble() * NanosecondsASecond) } : fact;
+            file.Writer.Add(later, start.AddTicks(at.Nanoseconds / 100), at);
         }
 
         if (file.Writer.Write() is { } trouble)
@@ -58,4 +72,21 @@ internal static class SeasonBenchmarks
             throw new IOException(trouble);
         }
     }
+
+    private static Func<RungStarted, string?> Listening(Random random) => rung => random.NextDouble() switch
+    {
+        < 0.3 when rung.Sing.Contains("alto") && rung.High[rung.Sing.Index().First(part => part.Item == "alto").Index] is >= Weak and <= Weak + 2 => Marks[0],
+        < 0.12 => Marks[random.Next(Marks.Length)],
+        _ => null,
+    };
+
+    /// <summary>An exercise of this evening alone.</summary>
+    private static string Another(int evening) => string.Create(CultureInfo.InvariantCulture, $$"""
+          - id: evening-{{evening}}
+            title: Evening {{evening}}
+            stage: sung
+            pattern: "1 2 3 2 1"
+            syllables: "noo/u ~ ~ ~ ~"
+            tempo: {default: 80, from: 60, to: 100}
+        """) + "\n";
 }

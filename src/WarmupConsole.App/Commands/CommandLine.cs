@@ -34,10 +34,12 @@ internal static class CommandLine
         root.Add(SeasonCommand.Create(composition));
         root.Add(CheckCommand.Create(composition));
         root.Add(KeysCommand.Create(composition));
+        root.Add(ExportCommand.Create(composition));
         root.Add(NewCommand.Create(composition));
         root.Add(RangesCommand.Create(composition));
         root.Add(NeedCommand.Create(composition));
         root.Add(ExercisesCommand.Create(composition));
+        root.Add(ScoreCommand.Create(composition));
         root.Add(ShellCommand.Create(root));
         root.Add(PlayerCommand.Create());
         root.Add(EarCommand.Create());

@@ -8,15 +8,18 @@ internal static class PlayerCommand
     internal const string Name = "player";
     internal const string RecordOption = "--record";
     internal const string TraceOption = "--trace";
+    internal const string TuningOption = "--a4";
 
     internal static Command Create()
     {
         Option<string?> record = new(RecordOption);
         Option<string?> trace = new(TraceOption);
+        Option<double?> tuning = new(TuningOption);
         Command command = new(Name, AppTexts.PlayerAbout) { Hidden = true };
         command.Add(record);
         command.Add(trace);
-        command.SetAction(parsed => Composition.RunPlayer(new(parsed.GetValue(record), parsed.GetValue(trace))));
+        command.Add(tuning);
+        command.SetAction(parsed => Composition.RunPlayer(new(parsed.GetValue(record), parsed.GetValue(trace)) { A4Hertz = parsed.GetValue(tuning) }));
         return command;
     }
 }

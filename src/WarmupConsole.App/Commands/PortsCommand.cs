@@ -2,6 +2,7 @@ using System.CommandLine;
 using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 
 namespace WarmupConsole.App.Commands;
 
@@ -46,8 +47,9 @@ internal static class PortsCommand
     private static int List(Composition composition, string? asked, bool asJson, InvocationConfiguration surroundings)
     {
         string why = asked is null ? AppTexts.PortFromSettings(composition.Settings.SettingsPath) : AppTexts.PortFromOption;
+        SoundOutlook builtIn = composition.BuiltIn();
         (PortListing listing, PortChoice choice) = (MidiPorts.List(), Ports.Choose(composition, asked));
-        IReadOnlyList<string> lines = asJson ? [PortsReport.From(listing, choice, why).ToJson()] : PortOutlook.Lines(listing, choice, why);
+        IReadOnlyList<string> lines = asJson ? [PortsReport.From(listing, choice, why, builtIn).ToJson()] : PortOutlook.Lines(listing, choice, why, builtIn);
         foreach (string line in lines)
         {
             surroundings.Output.WriteLine(line);

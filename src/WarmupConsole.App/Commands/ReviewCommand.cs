@@ -5,6 +5,8 @@ using WarmupConsole.App.Running;
 using WarmupConsole.Sessions.Review;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Yaml;
+using WarmupConsole.Tui.Hosting;
+using WarmupConsole.Tui.Presentation.Reviewing;
 
 namespace WarmupConsole.App.Commands;
 
@@ -37,7 +39,7 @@ internal static class ReviewCommand
 
     /// <summary>The last session, and what the last weeks show.</summary>
     private static int PrintAll(
-        FileRead<ChoirFolder> folder, (Func<LastSession, string> Write, bool IsJson) how, (string? Page, bool AsCsv, int Weeks) season, InvocationConfiguration surroundings)
+        FileRead<ChoirFolder> folder, (Func<LastSession, string> Write, bool IsJson) how, (string? Page, bool AsCsv, bool OnScreen, int Weeks) season, InvocationConfiguration surroundings)
     {
         FileRead<LastSession> last = folder.IsGood ? LastSession.Newest(folder.Value) : new(null, folder.Problems);
         if (!folder.IsGood || folder.Value.SessionPaths.Count == 0)
@@ -46,20 +48,44 @@ internal static class ReviewCommand
         }
 
         SeasonReview review = SeasonReview.Of(folder.Value, season.Weeks);
-        if (season.AsCsv)
-        {
-            surroundings.Output.Write(RatesCsv.Write(review));
-            return ExitCodes.Ok;
-        }
+        return season.AsCsv || season.Page is not null || season.OnScreen
+            ? Elsewhere(review, last.IsGood && !how.IsJson ? how.Write(last.Value) : "", season, surroundings)
+            : Tell(review, last, how, surroundings);
+    }
 
+    private static int Tell(SeasonReview review, FileRead<LastSession> last, (Func<LastSession, string> Write, bool IsJson) how, InvocationConfiguration surroundings)
+    {
         string words = last.IsGood ? how.Write(last.Value) : how.IsJson ? "{}" : "";
-        if (season.Page is { } page)
-        {
-            return WritePage(page, SeasonPage.Write(review, how.IsJson ? "" : words), surroundings);
-        }
-
         surroundings.Output.Write(how.IsJson ? SeasonReport.Into(words, review) : words + SeasonText.Write(review));
         return last.IsGood ? Problems.PrintDamages(last.Value, surroundings.Error) : Problems.Print(last.Problems, surroundings.Error);
+    }
+
+    /// <summary>As counts, as a page or on the whole screen.</summary>
+    private static int Elsewhere(SeasonReview review, string words, (string? Page, bool AsCsv, bool OnScreen, int Weeks) season, InvocationConfiguration surroundings)
+    {
+        if (season.Page is { } page)
+        {
+            return WritePage(page, SeasonPage.Write(review, words), surroundings);
+        }
+
+        if (season.OnScreen)
+        {
+            return Show(ReviewModelOf.Season(review, words), surroundings);
+        }
+
+        surroundings.Output.Write(RatesCsv.Write(review));
+        return ExitCodes.Ok;
+    }
+
+    private static int Show(ReviewModel review, InvocationConfiguration surroundings)
+    {
+        if (TerminalHost.HasTerminal)
+        {
+            return TerminalHost.Show(review);
+        }
+
+        surroundings.Error.WriteLine(AppTexts.NoTerminal);
+        return ExitCodes.BadInput;
     }
 
     private static int WritePage(string path, string page, InvocationConfiguration surroundings)

@@ -6,8 +6,9 @@ namespace WarmupConsole.App.Commands;
 /// <summary>How the last weeks are reviewed.</summary>
 /// <param name="Html">A page to write.</param>
 /// <param name="Csv">Counts instead of sentences.</param>
+/// <param name="Screen">On the whole screen, page by page.</param>
 /// <param name="Weeks">How far back.</param>
-internal sealed record SeasonOptions(Option<string?> Html, Option<bool> Csv, Option<int> Weeks)
+internal sealed record SeasonOptions(Option<string?> Html, Option<bool> Csv, Option<bool> Screen, Option<int> Weeks)
 {
     private const int MostWeeks = 5000;
 
@@ -21,12 +22,13 @@ internal sealed record SeasonOptions(Option<string?> Html, Option<bool> Csv, Opt
                 result.AddError(AppTexts.BadWeeks);
             }
         });
-        SeasonOptions options = new(new("--html") { Description = AppTexts.HtmlAbout, HelpName = "FILE" }, new("--csv") { Description = AppTexts.CsvAbout }, weeks);
+        SeasonOptions options = new(new("--html") { Description = AppTexts.HtmlAbout, HelpName = "FILE" }, new("--csv") { Description = AppTexts.CsvAbout }, new("--screen") { Description = AppTexts.ReviewScreenAbout }, weeks);
         command.Add(options.Html);
         command.Add(options.Csv);
+        command.Add(options.Screen);
         command.Add(options.Weeks);
         return options;
     }
 
-    internal (string? Page, bool AsCsv, int Weeks) Of(ParseResult parsed) => (parsed.GetValue(Html), parsed.GetValue(Csv), parsed.GetValue(Weeks));
+    internal (string? Page, bool AsCsv, bool OnScreen, int Weeks) Of(ParseResult parsed) => (parsed.GetValue(Html), parsed.GetValue(Csv), parsed.GetValue(Screen), parsed.GetValue(Weeks));
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Storage.Yaml;
 
@@ -49,6 +50,7 @@ internal static class ExercisesText
         [
             .. exercise.Pattern is { } pattern ? Sung(exercise, pattern) : Counted(exercise),
             ("tempo", string.Create(CultureInfo.InvariantCulture, $"{usual.BeatsPerMinute:0.#}, {TempoWordData.Word(usual)} ({from.BeatsPerMinute:0.#} to {to.BeatsPerMinute:0.#})")),
+            ("keys", exercise.Keys is { } keys ? Keys(keys, exercise) : ""),
             ("purposes", string.Join(", ", exercise.Purposes.Select(PurposeData.Words))),
             .. Demands(exercise),
             ("instruction", exercise.Instruction),
@@ -70,6 +72,22 @@ internal static class ExercisesText
         ("phases", string.Join(", ", exercise.Phases.Select(phase => $"{Enum.GetName(phase.Action)!.ToLowerInvariant()} {phase.Counts}"))),
         ("rounds", exercise.Rounds.ToString(CultureInfo.InvariantCulture)),
     ];
+
+    private static string Keys(LadderSpec keys, Exercise exercise)
+    {
+        string last = exercise.LastTempo is { } tempo ? Words($", {exercise.Tempo.Default.BeatsPerMinute:0.#} to {tempo.BeatsPerMinute:0.#} bpm") : "";
+        string most = keys.MostKeys is { } number ? $", {number} keys" : "";
+        return Words($"{(keys.Start is { } start ? $"from {start} " : "")}{Shape(keys.Shape)}{most}{last}, for {keys.Limit}, {keys.ReachPercent} % beyond comfortable");
+    }
+
+    private static string Shape(LadderShape shape) => shape switch
+    {
+        LadderShape.UpAndBack => "up and back",
+        LadderShape.Up => "up",
+        LadderShape.Down => "down",
+        LadderShape.DownAndBack => "down and back",
+        _ => "out from the middle",
+    };
 
     private static IEnumerable<(string Name, string Value)> Demands(Exercise exercise)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 
 namespace WarmupConsole.App.Reports;
 
@@ -9,8 +10,8 @@ namespace WarmupConsole.App.Reports;
 /// <param name="Sentence">Why.</param>
 internal sealed record PortsReport(IReadOnlyList<string> Ports, string? Used, string Sentence)
 {
-    internal static PortsReport From(PortListing listing, PortChoice choice, string why) =>
-        new(listing.Names, PortOutlook.Used(listing, choice), PortOutlook.Verdict(listing, choice, why));
+    internal static PortsReport From(PortListing listing, PortChoice choice, string why, SoundOutlook builtIn) =>
+        new(listing.Names, PortOutlook.Used(listing, choice), PortOutlook.Verdict(listing, choice, why, builtIn));
 
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.PortsReport);
 }

@@ -12,7 +12,7 @@ namespace WarmupConsole.App.Reports;
 /// </summary>
 internal static class SeasonPage
 {
-    private const string Style = """
+    internal const string Style = """
         body{font:16px/1.5 system-ui,sans-serif;max-width:52rem;margin:2rem auto;padding:0 1rem;color:#111;background:#fff}
         h1{font-size:1.6rem}h2{font-size:1.25rem;margin-top:2.2rem;border-bottom:1px solid #999}
         figure{margin:1rem 0;break-inside:avoid}figcaption{font-size:.9rem}svg{max-width:100%;height:auto}
@@ -35,8 +35,9 @@ internal static class SeasonPage
         page.Append(review.Findings.Count == 0 ? "<p>None.</p>\n" : "");
         page.Append("<h2>Parts and pitches</h2>\n").Append(HeatMap.Write(review)).Append("<h2>Ranges</h2>\n");
         page.Append(List(review.Ranges.Select(advice => $"{FindingText.Title(advice, review.Choir)}: {FindingText.Sentence(advice, review.Choir)}").DefaultIfEmpty("No limit should move.")));
+        page.Append("<h2>Purposes</h2>\n").Append(List(PracticeText.Purposes(review.Practised, review.Sessions.Count))).Append(TimesTable.Write(review.Practised));
         page.Append(lastSession.Length == 0 ? "" : $"<h2>Last session</h2>\n<pre>{WebUtility.HtmlEncode(lastSession)}</pre>\n");
-        page.Append("<h2>Left out</h2>\n").Append(List([.. review.Dismissed.Select(SeasonReview.Dismissal), .. review.LeftOut.DefaultIfEmpty(SeasonTexts.Nothing)]));
+        page.Append("<h2>Left out</h2>\n").Append(List(review.NotTold));
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
@@ -47,7 +48,7 @@ internal static class SeasonPage
     {
         string title = FindingText.Title(finding, review.Choir);
         string sentences = string.Join("", FindingText.Sentences(finding, review.Choir).Select(sentence => $"<p>{Text(sentence)}</p>\n"));
-        return $"<section>\n<h3>{Text(title)}</h3>\n{sentences}{SharesChart.Write(finding, title)}</section>\n";
+        return $"<section>\n<h3>{Text(title)}</h3>\n{sentences}{FindingCharts.Write(finding, review, title)}</section>\n";
     }
 
     private static string List(IEnumerable<string> items) => $"<ul>\n{string.Join("", items.Select(item => $"<li>{Text(item)}</li>\n"))}</ul>\n";

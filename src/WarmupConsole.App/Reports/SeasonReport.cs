@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using WarmupConsole.App.Running;
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Sessions.Findings.Estimates;
@@ -13,6 +14,8 @@ internal sealed record SeasonReport(
     IReadOnlyList<SeasonReport.Found> Findings,
     IReadOnlyList<string> Dismissed,
     IReadOnlyList<SeasonReport.Limit> Ranges,
+    IReadOnlyList<SeasonReport.Served> Purposes,
+    IReadOnlyList<SeasonReport.Usual> Exercises,
     IReadOnlyList<string> LeftOut)
 {
     /// <summary>The report on the last session with that of the season in it.</summary>
@@ -28,6 +31,8 @@ internal sealed record SeasonReport(
         [.. review.Findings.Select(finding => Of(finding, FindingText.Title(finding, review.Choir)))],
         [.. review.Dismissed.Select(dismissed => dismissed.Finding.Id)],
         [.. review.Ranges.Select(advice => Of(advice, FindingText.Title(advice, review.Choir)))],
+        [.. review.Practised.Purposes.Select(purpose => new Served(PurposeData.Id(purpose.Purpose), purpose.Steps, purpose.Sessions, purpose.Last, purpose.Since))],
+        [.. review.Practised.Exercises.Select(exercise => new Usual(exercise.Id, exercise.Times, Seconds(exercise.Talk), Seconds(exercise.Spent), exercise.Last))],
         review.LeftOut);
 
     private static Found Of(Finding finding, string title) => new(
@@ -59,6 +64,8 @@ internal sealed record SeasonReport(
         [.. advice.Evidence.Select(pitch => new Edge(pitch.Midi, pitch.Sessions, Of(pitch.Rate)))]);
 
     private static Share Of(Rate rate) => new(Rounded(rate.Marked), rate.Exposed, Rounded(rate.Share), Rounded(rate.Low), Rounded(rate.High));
+
+    private static double Seconds(TimeSpan time) => Math.Round(time.TotalSeconds, 1);
 
     private static double Rounded(double value) => Math.Round(value, 4);
 
@@ -100,6 +107,16 @@ internal sealed record SeasonReport(
     internal sealed record BlamedMark(string Session, int Id, string Raw, double Blamed);
 
     internal sealed record Limit(string Words, string Part, string Extreme, string Comfortable, IReadOnlyList<Edge> Evidence);
+
+    /// <param name="Purpose">Its id.</param>
+    /// <param name="Steps">Steps led that serve it.</param>
+    /// <param name="Sessions">Sessions with such a step.</param>
+    /// <param name="Last">When last; null when never.</param>
+    /// <param name="SessionsSince">Sessions after that one.</param>
+    internal sealed record Served(string Purpose, int Steps, int Sessions, DateTimeOffset? Last, int SessionsSince);
+
+    /// <summary>The middle one of all times an exercise was led.</summary>
+    internal sealed record Usual(string Exercise, int Times, double TalkSeconds, double SpentSeconds, DateTimeOffset Last);
 
     internal sealed record Edge(int Midi, int Sessions, Share Trouble);
 }

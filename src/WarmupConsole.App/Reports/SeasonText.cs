@@ -23,6 +23,8 @@ internal static class SeasonText
             Block(text, Capital(FindingText.Title(advice, review.Choir)), [FindingText.Sentence(advice, review.Choir)]);
         }
 
+        Section(text, "Purposes", PracticeText.Purposes(review.Practised, review.Sessions.Count));
+        Section(text, "Time learnt", PracticeText.Times(review.Practised));
         Section(text, "Dismissed", review.Dismissed.Select(SeasonReview.Dismissal));
         Section(text, "Left out", review.LeftOut.DefaultIfEmpty(SeasonTexts.Nothing));
         return text.ToString();

@@ -1,7 +1,6 @@
+using System.Collections.Concurrent;
 using WarmupConsole.Sessions.Findings.Exposure;
 using WarmupConsole.Storage.Folders;
-using WarmupConsole.Storage.SessionLogs;
-using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Running;
 
@@ -20,9 +19,9 @@ internal sealed record SeasonLogs(IReadOnlyList<SungSession> Sessions, IReadOnly
     internal static SeasonLogs Load(ChoirFolder folder, int weeks)
     {
         SeasonReader reader = new();
-        foreach ((string path, FileRead<SessionLog> log) in folder.SessionPaths.AsParallel().AsOrdered().Select(path => (path, SessionLogFile.Read(path))))
+        foreach (ReadSession read in Partitioner.Create(folder.SessionPaths.ToArray(), loadBalance: true).AsParallel().AsOrdered().Select(reader.Read))
         {
-            reader.Add(Path.GetFileName(path), log);
+            reader.Add(read);
         }
 
         SungSession[] all = [.. reader.Sessions.OrderBy(session => session.Start).ThenBy(session => session.Name, StringComparer.Ordinal)];

@@ -5,12 +5,16 @@ using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Running;
 
-/// <summary>Reads session logs one after another. A log that cannot be read never keeps the others from being read.</summary>
+/// <summary>Reads session logs, several at once; a log that cannot be read never keeps the others from being read. Then gathers them in order.</summary>
 internal sealed class SeasonReader
 {
+    // Runs are told apart by all that was written at their start; hashing the texts in it would take longer than comparing them once.
+    private static readonly IEqualityComparer<(DateTimeOffset At, RunStarted Start)> SameRun =
+        EqualityComparer<(DateTimeOffset At, RunStarted Start)>.Create((a, b) => a == b, run => run.At.GetHashCode());
+
     private readonly LineBook lines = new();
-    private readonly Dictionary<(string Choir, string Exercises), LoggedContent?> contents = [];
-    private readonly Dictionary<(DateTimeOffset Start, RunStarted Run), (int Index, int Records)> runs = [];
+    private readonly LoggedTexts texts = new();
+    private readonly Dictionary<(DateTimeOffset At, RunStarted Start), (int Index, int Records)> runs = new(SameRun);
     private readonly List<SungSession> sessions = [];
     private readonly List<string> leftOut = [];
 
@@ -18,40 +22,45 @@ internal sealed class SeasonReader
 
     internal IReadOnlyList<string> LeftOut => leftOut;
 
-    internal void Add(string name, FileRead<SessionLog> read)
+    /// <summary>One log, folded. From any thread.</summary>
+    internal ReadSession Read(string path)
     {
+        string name = Path.GetFileName(path);
+        FileRead<SessionLog> read = SessionLogFile.Read(path);
         if (!read.IsGood)
         {
-            leftOut.Add(SeasonTexts.Unreadable(name, read.Problems[0].Message));
-            return;
+            return new(name, [SeasonTexts.Unreadable(name, read.Problems[0].Message)]);
         }
 
-        leftOut.AddRange(read.Value.Damages.GroupBy(damage => damage.Sentence).Select(same => SeasonTexts.Damaged(name, same.Count(), same.Key)));
-        if (read.Value.Start is not { } start || ContentOf(start)?.With(read.Value.Records) is not { } content)
-        {
-            leftOut.Add(SeasonTexts.Unreadable(name, AppTexts.NoStart));
-            return;
-        }
-
-        Keep(name, SungSession.From(name, read.Value.Records, content.Choir, content.Exercises, lines), (read.Value.Records[0].At, start), read.Value.Records.Count);
+        string[] damages = [.. read.Value.Damages.GroupBy(damage => damage.Sentence).Select(same => SeasonTexts.Damaged(name, same.Count(), same.Key))];
+        IReadOnlyList<SessionRecord> records = read.Value.Records;
+        return read.Value.Start is { } start && LoggedContent.Read(start with { PlanYaml = "" }, records, texts) is { } content
+            ? new(name, damages) { Session = SungSession.From(name, records, content.Choir, content.Exercises, lines), Run = (records[0].At, start), Records = records.Count }
+            : new(name, [.. damages, SeasonTexts.Unreadable(name, AppTexts.NoStart)]);
     }
 
     /// <summary>A copy made by folder synchronisation holds the same run: the longer one counts. Two runs of one minute both count.</summary>
-    private void Keep(string name, SungSession session, (DateTimeOffset Start, RunStarted Run) run, int records)
+    internal void Add(ReadSession read)
     {
-        if (!runs.TryGetValue(run, out (int Index, int Records) other))
+        leftOut.AddRange(read.LeftOut);
+        if (read.Session is not { } session)
         {
-            runs.Add(run, (sessions.Count, records));
+            return;
+        }
+
+        if (!runs.TryGetValue(read.Run, out (int Index, int Records) other))
+        {
+            runs.Add(read.Run, (sessions.Count, read.Records));
             sessions.Add(session);
             AddOddities(session);
             return;
         }
 
-        string shorter = records > other.Records ? sessions[other.Index].Name : name;
-        if (records > other.Records)
+        string shorter = read.Records > other.Records ? sessions[other.Index].Name : read.Name;
+        if (read.Records > other.Records)
         {
             sessions[other.Index] = session;
-            runs[run] = (other.Index, records);
+            runs[read.Run] = (other.Index, read.Records);
         }
 
         leftOut.Add(SeasonTexts.Copy(shorter, sessions[other.Index].Name));
@@ -68,17 +77,5 @@ internal sealed class SeasonReader
         {
             leftOut.Add(SeasonTexts.ClockSetBack(session.Name));
         }
-    }
-
-    /// <summary>Choir and exercises are the same text in most logs, and reading them is most of the work.</summary>
-    private LoggedContent? ContentOf(RunStarted start)
-    {
-        if (!contents.TryGetValue((start.ChoirYaml, start.ExercisesYaml), out LoggedContent? content))
-        {
-            content = LoggedContent.Read(start with { PlanYaml = "" });
-            contents.Add((start.ChoirYaml, start.ExercisesYaml), content);
-        }
-
-        return content;
     }
 }

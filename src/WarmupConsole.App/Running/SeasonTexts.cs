@@ -24,6 +24,9 @@ internal static class SeasonTexts
 
     internal static string Unattached(int marks) => $"{Count(marks, "mark")} made before anything was sung, or in a key that was not sung: not weighed.";
 
+    internal static string Gone(IReadOnlyList<string> exercises) =>
+        $"{Count(exercises.Count, "exercise")} led and not among the exercises now ({string.Join(", ", exercises)}): {(exercises.Count == 1 ? "it counts" : "they count")} for no purpose.";
+
     internal static string Dismissed(string id, string on, string why) => $"{id}: dismissed on {on}, {(why.Length == 0 ? "no reason given" : why)}. warmup review restore {id} shows it again.";
 
     private static string Sentence(string reason) => char.ToUpperInvariant(reason[0]) + reason[1..].TrimEnd('.') + ".";

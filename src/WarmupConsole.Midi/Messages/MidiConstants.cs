@@ -9,6 +9,9 @@ public static class MidiConstants
     /// <summary>General MIDI program 1 of the written list, 0 on the wire.</summary>
     public const int GrandPiano = 0;
 
+    /// <summary>General MIDI program 53 of the written list: sustained voices, for the parts of a written warm-up.</summary>
+    public const int ChoirAahs = 52;
+
     public const int DamperPedal = 64;
     public const int AllSoundOff = 120;
     public const int AllNotesOff = 123;

@@ -1,3 +1,7 @@
+using WarmupConsole.Midi.Messages;
+using WarmupConsole.Midi.Sound;
+using WarmupConsole.Music.Pitches;
+
 namespace WarmupConsole.Midi.Ports;
 
 /// <summary>The machine's MIDI outputs: listing and opening.</summary>
@@ -30,16 +34,41 @@ public static class MidiPorts
     /// Opens a port; there is always one to send to afterwards, if only one that swallows everything. One that is not there, or is
     /// lost later, can be opened again.
     /// </summary>
-    public static PortOpening Open(PortChoice choice)
+    /// <param name="choice">What is wanted.</param>
+    /// <param name="tuning">Where A4 lies; as usual when it is left out.</param>
+    public static PortOpening Open(PortChoice choice, Tuning? tuning = null)
     {
+        Tuning a4 = tuning ?? Tuning.Iso16;
         if (choice.Kind == PortChoiceKind.None)
         {
             return new(new NullPort(), true, PortTexts.NothingWanted);
         }
 
-        PortOpening opening = OpenOnce(choice);
+        if (BuiltInSound.IsWished(choice))
+        {
+            return BuiltInSound.TryOpen(choice, a4) ?? new(new NullPort(), false, PortTexts.NoLoudspeaker);
+        }
+
+        PortOpening opening = OpenTuned(choice, a4);
+        if (choice.Kind == PortChoiceKind.First && opening.Watch?.Device is null)
+        {
+            opening = BuiltInSound.TryOpen(choice, a4) ?? opening;
+        }
+
         opening = opening with { Watch = opening.Watch ?? new(choice, null) };
-        return opening with { Port = new ReturningPort(opening, OpenOnce) };
+        return opening with { Port = new ReturningPort(opening, wish => OpenTuned(wish, a4)) };
+    }
+
+    private static PortOpening OpenTuned(PortChoice choice, Tuning tuning)
+    {
+        PortOpening opening = OpenOnce(choice);
+        Span<byte> bytes = stackalloc byte[MidiMessage.LongestLength];
+        foreach (MidiMessage message in opening.Watch?.Device is null ? [] : TuningMessages.For(tuning))
+        {
+            opening.Port.Send(bytes[..message.Encode(bytes)]); // a port that is lost says so at the next message
+        }
+
+        return opening;
     }
 
     private static PortOpening OpenOnce(PortChoice choice) => RawDevices.IsPath(choice) || !RtMidiLibrary.IsPresent

@@ -1,3 +1,5 @@
+using WarmupConsole.Midi.Sound;
+
 namespace WarmupConsole.Midi.Ports;
 
 /// <summary>What a choice of port would come to with the ports there are, in lines for the director.</summary>
@@ -6,7 +8,8 @@ public static class PortOutlook
     /// <param name="listing">The ports there are.</param>
     /// <param name="choice">What is wanted.</param>
     /// <param name="why">Whose wish it is, such as "chosen with --port"; not used when nobody wished for anything.</param>
-    public static IReadOnlyList<string> Lines(PortListing listing, PortChoice choice, string why)
+    /// <param name="builtIn">What sounds without any device, or why nothing does.</param>
+    public static IReadOnlyList<string> Lines(PortListing listing, PortChoice choice, string why, SoundOutlook builtIn)
     {
         int used = Find(listing, choice);
         List<string> lines = [.. listing.Names.Select((name, i) => Line(name, i == used))];
@@ -15,7 +18,7 @@ public static class PortOutlook
             lines.Add("");
         }
 
-        lines.Add(Verdict(listing, choice, why));
+        lines.Add(Verdict(listing, choice, why, builtIn));
         if (used >= 0 && listing.Names.Count(name => name == listing.Names[used]) > 1)
         {
             lines.Add(PortTexts.SameName(listing.Names[used]));
@@ -28,12 +31,13 @@ public static class PortOutlook
     public static string? Used(PortListing listing, PortChoice choice) => Find(listing, choice) is >= 0 and int used ? listing.Names[used] : null;
 
     /// <summary>What would sound, and why, in one sentence.</summary>
-    public static string Verdict(PortListing listing, PortChoice choice, string why) => (choice.Kind, Used(listing, choice)) switch
+    public static string Verdict(PortListing listing, PortChoice choice, string why, SoundOutlook builtIn) => (choice.Kind, Used(listing, choice)) switch
     {
         (PortChoiceKind.None, _) => PortTexts.NothingWanted,
         _ when RawDevices.IsPath(choice) => PortTexts.WouldUse(choice.Name, why),
+        (PortChoiceKind.Named, _) when BuiltInSound.IsWished(choice) => builtIn.Plays ? $"{PortTexts.WouldUse(choice.Name, why)} {builtIn.Sentence}" : PortTexts.NoLoudspeaker,
         (PortChoiceKind.Named, null) => PortTexts.NotFound(choice.Name, listing.Names),
-        (_, null) => listing.Trouble ?? PortTexts.NoneFound,
+        (_, null) => builtIn.Plays ? builtIn.Sentence : $"{listing.Trouble ?? PortTexts.NoneFound} {builtIn.Sentence}",
         (PortChoiceKind.First, { } used) => PortTexts.WouldUse(used, PortTexts.FirstFound),
         (_, { } used) => PortTexts.WouldUse(used, why),
     };

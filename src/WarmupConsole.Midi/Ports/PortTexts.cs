@@ -1,3 +1,5 @@
+using WarmupConsole.Midi.Sound;
+
 namespace WarmupConsole.Midi.Ports;
 
 /// <summary>What the director is told about ports.</summary>
@@ -7,6 +9,8 @@ internal static class PortTexts
     internal const string Recording = "recording";
     internal const string NothingWanted = "Nothing sounds: playing without a port, as chosen.";
     internal const string NoneFound = "Nothing sounds: no MIDI port found. Connect and switch on the piano: it is taken as soon as it is there; --record FILE keeps what would sound.";
+
+    internal const string NoLoudspeaker = $"Nothing sounds. {SoundTexts.NoLoudspeaker}";
 
     internal const string NoLibrary =
         "Nothing sounds: the MIDI library RtMidi 5 or later is not installed (Debian, Ubuntu: apt install librtmidi6; macOS: brew install rtmidi; Windows: rtmidi.dll beside the program).";

@@ -33,6 +33,7 @@ public sealed class ReturningPort(PortOpening first, Func<PortChoice, PortOpenin
             return null;
         }
 
+        _device.Close(); // what played in its place
         (_device, _watch) = (again.Port, again.Watch);
         return again with { Port = this };
     }

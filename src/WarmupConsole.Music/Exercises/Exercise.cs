@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Ladders;
+using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Sounding;
 using WarmupConsole.Music.Voices;
@@ -27,6 +29,12 @@ public sealed record Exercise
 
     /// <summary>How quick it is led.</summary>
     public required TempoRange Tempo { get; init; }
+
+    /// <summary>The tempo of its last key where a plan says no tempo; null for the same throughout. Sung exercises only.</summary>
+    public Tempo? LastTempo { get; init; }
+
+    /// <summary>The keys it is led through where a plan says nothing about keys; null as usual. A drill out of a score has its own.</summary>
+    public LadderSpec? Keys { get; init; }
 
     /// <summary>Loudness words spread evenly over the pattern: one ("mp") or a course ("p", "f", "p"); never empty.</summary>
     public IReadOnlyList<string> Dynamics { get; init; } = ["mf"];

@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Findings.Estimates;
 using WarmupConsole.Sessions.Findings.Exposure;
@@ -33,28 +32,26 @@ public sealed record ChoirFindings
     {
         ArgumentNullException.ThrowIfNull(sessions);
         ArgumentNullException.ThrowIfNull(choir);
-        History[] histories = [.. choir.Parts.Select(part => History.Of(part.Id, sessions))];
-        double threshold = FalseFindings.Threshold(histories.SelectMany(Questions), Allowance);
+        // Parts do not depend on each other: each core takes some, and the order stays that of the choir.
+        History[] histories = [.. choir.Parts.AsParallel().AsOrdered().Select(part => History.Of(part, sessions))];
+        double threshold = FalseFindings.Threshold(histories.AsParallel().AsOrdered().SelectMany(Questions), Allowance);
+        PartFindings[] parts = [.. histories.AsParallel().AsOrdered().Select(history => PartFindings.Of(history, threshold, sessions))];
         return new()
         {
-            Findings = threshold < 0 ? [] : [.. choir.Parts.Zip(histories).SelectMany(pair => Of(pair.First, pair.Second, threshold, sessions)).OrderByDescending(finding => finding.Strength)],
-            Ranges = [.. choir.Parts.Zip(histories).SelectMany(pair => new RangeAdvices(pair.First, pair.Second).All())],
-            Rates = [.. choir.Parts.Zip(histories).SelectMany(pair => RateTable.Of(pair.First, pair.Second))],
-            UnknownParts = sessions.SelectMany(session => session.Rungs).SelectMany(rung => rung.Lines).Select(line => line.Part)
-                .Where(id => !IsKnown(choir.Parts, id)).CountBy(id => id).OrderBy(part => part.Key, StringComparer.Ordinal).ToDictionary(),
+            Findings = [.. parts.SelectMany(part => part.Findings).OrderByDescending(finding => finding.Strength)],
+            Ranges = [.. parts.SelectMany(part => part.Ranges)],
+            Rates = [.. parts.SelectMany(part => part.Rates)],
+            UnknownParts = UnknownIn(sessions, [.. choir.Parts.Select(part => part.Id)]),
             UnattachedMarks = sessions.Sum(session => session.Marks.Count(mark => mark.Candidates.Count == 0)),
         };
     }
 
     private static IEnumerable<double> Questions(History history) => history.Kinds.Where(kind => !kind.IsPraise)
-        .SelectMany(kind => PitchTests.Of(history.Exposures.Rows, kind.Marks.Select(mark => mark.Row).ToHashSet(), []).Values);
+        .SelectMany(kind => PitchTests.Of(history.Exposures.Rows, history.Exposures.Among(kind.Marks.Select(mark => mark.Row)), []).Values);
 
-    private static IEnumerable<Finding> Of(Part part, History history, double threshold, IReadOnlyList<SungSession> sessions)
-    {
-        AspectOf values = new(part.Range.Comfortable, history.Exposures.Rows.Select(row => row.Rung.Minute).DefaultIfEmpty().Max());
-        return history.Kinds.Where(kind => !kind.IsPraise).SelectMany(kind =>
-            new FindingOf(history.Exposures, values, kind.Kind, kind.Marks, sessions).All(new WeakPitches(history.Exposures, kind.Marks, threshold).Find()));
-    }
-
-    private static bool IsKnown(IReadOnlyList<Part> parts, string id) => parts.Any(part => part.Id == id);
+    /// <summary>Rungs of one line are counted by its list, of which there are few.</summary>
+    private static Dictionary<string, int> UnknownIn(IReadOnlyList<SungSession> sessions, HashSet<string> known) => sessions.SelectMany(session => session.Rungs)
+        .CountBy(rung => rung.Lines)
+        .SelectMany(rungs => rungs.Key.Where(line => !known.Contains(line.Part)).Select(line => (line.Part, rungs.Value)))
+        .GroupBy(rungs => rungs.Part).OrderBy(part => part.Key, StringComparer.Ordinal).ToDictionary(part => part.Key, part => part.Sum(rungs => rungs.Value));
 }

@@ -31,9 +31,16 @@ public static class FindingText
             $"Sung {Times(finding.Rate.Exposed)} in {Count(finding.Sessions.Count, "session")}; marked in about {finding.Rate.Marked.ToString("0", CultureInfo.InvariantCulture)} of these keys.",
             $"This pitch brings the mark {Share(finding.Rate)}; in keys without it the mark comes {Share(finding.Elsewhere)}.",
             .. finding.Circumstances.Select(Circumstance),
-            Trend(finding.Trend),
+            Course(finding),
             $"Evidence: {Count(finding.Evidence.Count, "mark")}, such as {Quotes(finding)}.",
         ];
+    }
+
+    /// <summary>How it changes over the weeks, in a sentence.</summary>
+    public static string Course(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return Trend(finding.Trend);
     }
 
     /// <summary>"comfortable top of the tenors: F4 to G4".</summary>

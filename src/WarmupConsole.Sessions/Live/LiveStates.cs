@@ -216,7 +216,7 @@ internal sealed class LiveStates
 
     private void ConfigureCourseOfKeys()
     {
-        machine.Configure(LiveState.Cue).OnEntry(transition => follow.Switch(transition, follows: false)).OnEntry(rungs.Cue);
+        machine.Configure(LiveState.Cue).OnEntry(Cue);
         machine.Configure(LiveState.CountIn).OnEntry(rungs.CountIn);
         machine.Configure(LiveState.Rung).OnEntry(rungs.Start).OnExit(rungs.Leave);
         machine.Configure(LiveState.Breath).OnEntry(rungs.Breathe);
@@ -336,6 +336,12 @@ internal sealed class LiveStates
     private Tuple<Func<bool>, string> Condition(LiveGuard guard) => new(() => guard.HoldsAt(turn.Session, turn.Now), guard.Words);
 
     private static bool Stays(string line) => line.Trim().Split(' ') is [var from, "-->", var to, ":", _, .. var rest] && from == to && !rest.Contains("/");
+
+    private void Cue(StateMachine<LiveState, LiveTrigger>.Transition transition)
+    {
+        follow.Switch(transition, follows: false);
+        rungs.Cue(transition);
+    }
 
     private void RollOrWait() => turn.Session = turn.Session with { Rolling = !turn.Session.Rolling };
 }

@@ -8,6 +8,8 @@ namespace WarmupConsole.Sessions.Planning;
 /// <summary>Makes a plan ready for a choir: exercises found, tempos settled, ladders built, times reckoned.</summary>
 public static class WarmupBuilder
 {
+    private static readonly LadderSpec AsUsual = new();
+
     /// <param name="choir">Who sings.</param>
     /// <param name="plan">The order; its exercises were checked to exist when it was read.</param>
     /// <param name="exercises">By id.</param>
@@ -37,8 +39,9 @@ public static class WarmupBuilder
         return warmup with { Choir = choir, Tonight = tonight, Steps = [.. warmup.Steps.Select(step => Step(choir, step.Plan, step.Exercise))] };
     }
 
-    private static WarmupStep Step(Choir choir, PlanStep plan, Exercise exercise)
+    private static WarmupStep Step(Choir choir, PlanStep written, Exercise exercise)
     {
+        PlanStep plan = WithOwnKeys(written, exercise);
         Tempo tempo = plan.Tempo ?? exercise.Tempo.Default;
         KeyLadder ladder = exercise.IsSung ? LadderBuilder.Build(exercise, choir.Parts, plan.Keys, choir.Notes) : new([], []);
         int talk = plan.TalkSeconds ?? exercise.TalkSeconds;
@@ -46,4 +49,11 @@ public static class WarmupBuilder
         WarmupStep step = new(plan, exercise, tempo, ladder, talk, rounds, TimeSpan.Zero);
         return step with { Planned = step.Lasts(ladder.Rungs.Count) };
     }
+
+    /// <summary>What the plan leaves open about keys and their tempos, as the exercise has it.</summary>
+    private static PlanStep WithOwnKeys(PlanStep plan, Exercise exercise) => plan with
+    {
+        Keys = exercise.Keys is { } own && plan.Keys == AsUsual ? own : plan.Keys,
+        LastTempo = plan.Tempo is null ? plan.LastTempo ?? exercise.LastTempo : plan.LastTempo,
+    };
 }

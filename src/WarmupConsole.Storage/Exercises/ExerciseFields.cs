@@ -11,7 +11,7 @@ public static class ExerciseFields
     internal static readonly string[] CountedOnly = ["phases", "rounds"];
 
     /// <summary>Means nothing where there are phases.</summary>
-    internal static readonly string[] SungOnly = ["mode", "pattern", "syllables", "voices", "harmony", PianoField.Name, "dynamics", "articulation"];
+    internal static readonly string[] SungOnly = ["mode", "pattern", "syllables", "voices", "harmony", PianoField.Name, "dynamics", "articulation", "keys"];
 
     private static readonly Field Pattern = Field.Text("pattern", "Degrees with beats: \"1:1/2 2:1/2 3 -:1\".");
     private static readonly Field Syllables = Field.Text("syllables", "One for each note or one for all, the vowel in IPA after a slash: \"noo/u ~ mah/ɑ\".");
@@ -20,7 +20,8 @@ public static class ExerciseFields
         "'tempo'",
         Field.Number("default", PlanWords.Tempo, "Beats a minute as usual.").Must,
         Field.Number("from", PlanWords.Tempo, "The slowest.").Must,
-        Field.Number("to", PlanWords.Tempo, "The quickest.").Must);
+        Field.Number("to", PlanWords.Tempo, "The quickest.").Must,
+        Field.Number("last", PlanWords.Tempo, "In the last key, where a plan says no tempo; sung exercises only."));
 
     private static readonly FieldTable Phase = new(
         "a phase",
@@ -58,7 +59,8 @@ public static class ExerciseFields
         Field.Text("harmony", "Roman numerals with beats: \"I:2 V7:2 I:3\"."),
         PianoField.Row,
         Field.OneOrMany("dynamics", ExerciseWords.Dynamics, new FieldShape.Choice<int>(ExerciseWords.Loudness), "Loudness, spread evenly over the pattern."),
-        Field.Choice("articulation", ExerciseWords.Articulations, "How its notes are joined."))
+        Field.Choice("articulation", ExerciseWords.Articulations, "How its notes are joined."),
+        Field.Map("keys", PlanFields.Keys, "The keys where a plan says nothing about keys, as in a plan; a drill has its own."))
     {
         Rules =
         [

@@ -14,12 +14,14 @@ internal static class ExerciseReader
     internal static Exercise Read(MapReader fields)
     {
         Stage? stage = fields.Choice<Stage>("stage");
+        (TempoRange tempo, Tempo? last) = ReadTempo(fields);
         Exercise common = new()
         {
             Id = fields.Id("id"),
             Title = fields.Text("title"),
             Stage = stage ?? Stage.Sung,
-            Tempo = ReadTempo(fields),
+            Tempo = tempo,
+            LastTempo = last,
             Purposes = [.. fields.Choices<Purpose>("purposes").Distinct()],
             Instruction = fields.Text("instruction", ""),
             Listen = fields.Text("listen", ""),
@@ -67,26 +69,28 @@ internal static class ExerciseReader
             Piano = PianoField.Read(fields),
             Dynamics = Dynamics(fields),
             Articulation = fields.Choice<Articulation>("articulation") ?? Articulation.Legato,
+            Keys = KeysReader.Read(fields, null),
         };
     }
 
-    private static TempoRange ReadTempo(MapReader fields)
+    private static (TempoRange Range, Tempo? Last) ReadTempo(MapReader fields)
     {
         if (fields.Map("tempo") is not { } tempo)
         {
-            return new(Unread, Unread, Unread);
+            return (new(Unread, Unread, Unread), null);
         }
 
         Tempo? usual = TempoField.Read(tempo, "default");
         Tempo? from = TempoField.Read(tempo, "from");
         Tempo? to = TempoField.Read(tempo, "to");
+        Tempo? last = TempoField.Read(tempo, "last");
         tempo.Finish();
-        if (usual < from || usual > to || from > to)
+        if (usual < from || usual > to || from > to || last < from || last > to)
         {
             fields.Problems.Add(tempo.Place, StorageTexts.TempoOrder);
         }
 
-        return new(usual ?? Unread, from ?? Unread, to ?? Unread);
+        return (new(usual ?? Unread, from ?? Unread, to ?? Unread), last);
     }
 
     private static List<string> Dynamics(MapReader fields)

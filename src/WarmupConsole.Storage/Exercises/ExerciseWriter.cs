@@ -38,7 +38,7 @@ internal static class ExerciseWriter
         text.Append("  - id: ").Append(YamlLine.Quote(exercise.Id)).Append('\n');
         Line(text, "title", YamlLine.Quote(exercise.Title));
         Line(text, "stage", StageData.Id(exercise.Stage));
-        Line(text, "tempo", $"{{default: {TempoField.Write(usual)}, from: {TempoField.Write(from)}, to: {TempoField.Write(to)}}}");
+        Line(text, "tempo", $"{{default: {TempoField.Write(usual)}, from: {TempoField.Write(from)}, to: {TempoField.Write(to)}{(exercise.LastTempo is { } last ? $", last: {TempoField.Write(last)}" : "")}}}");
         Line(text, "purposes", $"[{string.Join(", ", exercise.Purposes.Select(PurposeData.Id))}]");
         Line(text, "talk", exercise.TalkSeconds.ToString(CultureInfo.InvariantCulture));
     }
@@ -57,6 +57,7 @@ internal static class ExerciseWriter
 
         Line(text, "dynamics", YamlLine.List(exercise.Dynamics));
         Line(text, "articulation", ExerciseWords.Articulations.Name(exercise.Articulation));
+        text.Append(exercise.Keys is null ? "" : "    keys:\n").AppendJoin("", (exercise.Keys is null ? [] : KeysWriter.Lines(exercise.Keys)).Select(line => $"      {line}\n"));
     }
 
     private static void Voices(StringBuilder text, IReadOnlyList<VoiceLine> voices)

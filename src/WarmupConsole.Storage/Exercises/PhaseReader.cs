@@ -14,8 +14,14 @@ internal static class PhaseReader
             fields.Problems.Add(fields.Place, StorageTexts.PhasesMissing(StageData.Words(common.Stage)));
         }
 
+        if (common.LastTempo is not null)
+        {
+            fields.Problems.Add(fields.Find("tempo")!, StorageTexts.LastTempoSung);
+        }
+
         return common with
         {
+            LastTempo = null,
             Phases = [.. fields.Maps("phases").Select(Phase)],
             Rounds = fields.Whole("rounds") ?? 1,
         };

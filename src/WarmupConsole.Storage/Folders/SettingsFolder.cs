@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Storage.Yaml;
@@ -13,7 +14,8 @@ public sealed class SettingsFolder(string root)
     public static FieldTable Fields { get; } = new(
         "settings.yaml",
         Field.Format,
-        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere."),
+        Field.Text("port", "Part of the name of the MIDI port to play on; none plays nowhere, built-in on the loudspeaker."),
+        Field.Number("a4", new(415, 466, "Hz"), "Where A4 lies; 440 is usual."),
         Field.Text("input", "Part of the name of the MIDI input to listen to, where it is another one than the port."),
         Field.Map("pedals", PedalsReader.Fields, "What pedals, keys and controllers do while a warm-up runs."));
 
@@ -58,17 +60,18 @@ public sealed class SettingsFolder(string root)
         }
 
         string port = opened.Value.Text("port");
+        decimal? a4 = opened.Value.Number("a4");
         string input = opened.Value.Text("input");
         Pedals pedals = opened.Value.Map("pedals") is { } fields ? PedalsReader.Read(fields) : Pedals.None;
         opened.Value.Finish();
-        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port) { Input = input.Length == 0 ? null : input, Pedals = pedals });
+        return opened.Value.Problems.Finish(new MachineSettings(port.Length == 0 ? null : port) { A4Hertz = (double?)a4, Input = input.Length == 0 ? null : input, Pedals = pedals });
     }
 
     /// <summary>The settings as a file that reads back as the same.</summary>
     public static string Write(MachineSettings settings)
     {
         IEnumerable<string> pedals = settings.Pedals.Bound.OrderBy(row => row.Key).Select(row => $"  {PedalUseData.Id(row.Key)}: {row.Value}\n");
-        return "format: 1\n" + Line("port", settings.Port) + Line("input", settings.Input) + (settings.Pedals.Bound.Count == 0 ? "" : "pedals:\n" + string.Concat(pedals));
+        return "format: 1\n" + Line("port", settings.Port) + A4(settings.A4Hertz) + Line("input", settings.Input) + (settings.Pedals.Bound.Count == 0 ? "" : "pedals:\n" + string.Concat(pedals));
     }
 
     /// <summary>Keeps the settings in place of the former ones; null, or why it could not.</summary>
@@ -90,6 +93,8 @@ public sealed class SettingsFolder(string root)
     /// <summary>Adds a line to the diagnostics; null, or why it could not.</summary>
     public string? AddDiagnostics(DateTimeOffset at, string line) =>
         Try(() => File.AppendAllText(DiagnosticsPath, $"{at:O} {Printable.Line(line)}\n"));
+
+    private static string A4(double? hertz) => hertz is { } given ? string.Create(CultureInfo.InvariantCulture, $"a4: {given}\n") : "";
 
     private static string Line(string name, string? value) => value is null ? "" : $"{name}: {YamlLine.Quote(value)}\n";
 

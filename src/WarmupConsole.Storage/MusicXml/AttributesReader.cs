@@ -49,7 +49,11 @@ internal sealed class AttributesReader(BarReader bar)
         Xml.Children(Elements, this);
         if (fifths is { } signs && Math.Abs(signs) <= MostFifths)
         {
-            Part.Keys.RemoveAll(key => key.Bar == Part.Bar);
+            if (Part.Keys is [.., var last] && last.Bar == Part.Bar)
+            {
+                Part.Keys.RemoveAt(Part.Keys.Count - 1);
+            }
+
             Part.Keys.Add(new(Part.Bar, Part.TranspositionOf(1).SoundingFifths(signs), isMinor));
         }
     }

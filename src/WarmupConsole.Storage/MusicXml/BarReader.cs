@@ -33,6 +33,9 @@ internal sealed class BarReader
     private readonly AttributesReader attributes;
     private readonly DirectionReader directions;
     private readonly HashSet<string> shared = [];
+
+    /// <summary>Bars whose length was told; what is wrong in all parts alike is told of the first.</summary>
+    private readonly HashSet<(int Bar, double Quarters, double Nominal)> told = [];
     private double duration;
     private bool endingStops;
 
@@ -88,15 +91,20 @@ internal sealed class BarReader
     /// <summary>What is only known at the end of a part: its last bar may be short, and so may two halves of a bar.</summary>
     internal void Judge(PartState part)
     {
-        foreach (PartState.ShortBar bar in part.ShortBars)
+        for (int index = 0; index < part.ShortBars.Count; index++)
         {
-            bool isHalf = part.ShortBars.Exists(other => Math.Abs(other.Bar - bar.Bar) == 1 && Math.Abs(other.Quarters + bar.Quarters - bar.Nominal) < Unequal);
-            if (bar.Bar < part.BarNumbers.Count - 1 && !isHalf)
+            PartState.ShortBar bar = part.ShortBars[index];
+            bool isHalf = IsOtherHalf(part, index - 1, bar) || IsOtherHalf(part, index + 1, bar);
+            if (bar.Bar < part.BarNumbers.Count - 1 && !isHalf && told.Add((bar.Bar, bar.Quarters, bar.Nominal)))
             {
                 Problems.Note((bar.Line, bar.Column), MusicXmlTexts.BarLength(MusicXmlTexts.At(part.Title, part.BarNumbers[bar.Bar]), bar.Quarters, bar.Nominal));
             }
         }
     }
+
+    private static bool IsOtherHalf(PartState part, int index, PartState.ShortBar bar) =>
+        index >= 0 && index < part.ShortBars.Count && part.ShortBars[index] is var other
+        && Math.Abs(other.Bar - bar.Bar) == 1 && Math.Abs(other.Quarters + bar.Quarters - bar.Nominal) < Unequal;
 
     private void Finish(int bar, bool isImplicit, (int Line, int Column) place)
     {
@@ -109,7 +117,7 @@ internal sealed class BarReader
         }
 
         Part.Endings = endingStops ? [] : Part.Endings;
-        if (nominal > 0 && filled > nominal + Unequal)
+        if (nominal > 0 && filled > nominal + Unequal && told.Add((bar, filled, nominal)))
         {
             Problems.Note(place, MusicXmlTexts.BarLength(Part.Place, filled, nominal));
         }

@@ -119,7 +119,7 @@ internal sealed class ScoreReader
 
         return new()
         {
-            Title = work.Length > 0 ? work : title,
+            Title = title.Length > 0 ? title : work,
             Parts = [.. parts.Select(state => state.ToPart())],
             Bars = bars.Bars(),
             Tempos = bars.Tempos(),

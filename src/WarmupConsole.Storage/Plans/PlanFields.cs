@@ -15,7 +15,7 @@ public static class PlanFields
         Field.YesNo("told", "The singers know that they come warmed up."),
         Field.Text("because", "Why there is no warm-up.").Must);
 
-    private static readonly FieldTable Keys = new(
+    internal static readonly FieldTable Keys = new(
         "'keys'",
         Field.Text("start", "First tonic, such as C4, Bb3 or F#4."),
         Field.Choice("shape", PlanWords.Shapes, "Where the keys go."),

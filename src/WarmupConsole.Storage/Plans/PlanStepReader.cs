@@ -1,6 +1,4 @@
 using WarmupConsole.Music.Exercises;
-using WarmupConsole.Music.Ladders;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
@@ -21,7 +19,7 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             LastTempo = lastTempo,
             Rounds = step.Whole("rounds"),
             BreathBeats = step.Whole("breath") ?? 2,
-            Keys = Keys(step),
+            Keys = KeysReader.Read(step, context?.Choir) ?? new(),
             Answers = step.Texts("answers") is { Count: > 0 } answers ? answers : [],
             Value = step.Whole("value"),
             Piano = PianoField.Read(step),
@@ -44,67 +42,6 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
         tempos.Finish();
         return read;
     }
-
-    private LadderSpec Keys(MapReader step)
-    {
-        if (step.Map("keys") is not { } keys)
-        {
-            return new();
-        }
-
-        LadderSpec spec = new()
-        {
-            Start = Start(keys),
-            Shape = keys.Choice<LadderShape>("shape") ?? LadderShape.UpAndBack,
-            Limit = Limit(keys),
-            ReachPercent = keys.Whole("reach") ?? 0,
-            ToleranceSemitones = keys.Whole("tolerance") ?? 2,
-            StepSemitones = keys.Whole("by") ?? 1,
-            TakesOctave = keys.YesNo("octave") ?? false,
-            MostKeys = keys.Whole("most"),
-        };
-        keys.Finish();
-        return spec;
-    }
-
-    private Pitch? Start(MapReader keys)
-    {
-        if (keys.Find("start") is not { } node)
-        {
-            return null;
-        }
-
-        if (node is YamlText text && Pitch.TryParse(text.Value, out Pitch pitch))
-        {
-            return pitch;
-        }
-
-        problems.Add(node, StorageTexts.WrongType("start", "a pitch such as C4, Bb3 or F#4", node));
-        return null;
-    }
-
-    private string Limit(MapReader keys)
-    {
-        if (keys.Find("limit") is not { } node || keys.Values.Id(node, "limit") is not { } id)
-        {
-            return LadderSpec.Everyone;
-        }
-
-        if (context is not null && Limits() is var names && !names.Contains(id))
-        {
-            problems.Add(node, StorageTexts.UnknownLimit(id, names));
-        }
-
-        return id;
-    }
-
-    private List<string> Limits() =>
-    [
-        LadderSpec.Everyone,
-        LadderSpec.AnyPart,
-        .. context!.Choir.Parts.Select(part => part.Id),
-        .. context.Choir.Parts.SelectMany(part => part.Groups).Distinct(),
-    ];
 
     private void CheckExercise(MapReader step, PlanStep read)
     {

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using WarmupConsole.Music.Ladders;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -9,8 +8,6 @@ namespace WarmupConsole.Storage.Plans;
 /// <summary>Writes a plan as a director would: what is as usual is left out.</summary>
 internal static class PlanWriter
 {
-    private static readonly LadderSpec Usual = new();
-
     internal static string Write(Plan plan)
     {
         StringBuilder text = new("format: 1\n");
@@ -64,10 +61,10 @@ internal static class PlanWriter
         Line(text, "    ", "rounds", Number(step.Rounds));
         Line(text, "    ", "breath", step.BreathBeats == 2 ? null : Number(step.BreathBeats));
         Line(text, "    ", PianoField.Name, PianoField.Write(step.Piano));
-        if (step.Keys != Usual)
+        if (step.Keys != KeysWriter.Usual)
         {
             text.Append("    keys:\n");
-            Keys(text, step.Keys);
+            text.AppendJoin("", KeysWriter.Lines(step.Keys).Select(line => $"      {line}\n"));
         }
 
         Line(text, "    ", "answers", step.Answers.Count == 0 ? null : YamlLine.List(step.Answers));
@@ -82,18 +79,6 @@ internal static class PlanWriter
         ({ } same, null) => TempoField.Write(same),
         _ => null,
     };
-
-    private static void Keys(StringBuilder text, LadderSpec keys)
-    {
-        Line(text, "      ", "start", keys.Start is { } start ? YamlLine.Quote(start.ToAscii()) : null);
-        Line(text, "      ", "shape", PlanWords.Shapes.Name(keys.Shape));
-        Line(text, "      ", "limit", YamlLine.Quote(keys.Limit));
-        Line(text, "      ", "reach", Number(keys.ReachPercent));
-        Line(text, "      ", "tolerance", Number(keys.ToleranceSemitones));
-        Line(text, "      ", "by", keys.StepSemitones == Usual.StepSemitones ? null : Number(keys.StepSemitones));
-        Line(text, "      ", "octave", keys.TakesOctave ? "true" : null);
-        Line(text, "      ", "most", Number(keys.MostKeys));
-    }
 
     private static void Line(StringBuilder text, string indent, string name, string? value)
     {

@@ -3,11 +3,8 @@ using WarmupConsole.Sessions.Events;
 
 namespace WarmupConsole.Storage.SessionLogs;
 
-/// <summary>Generated readers and writers for the fields of each event.</summary>
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    RespectNullableAnnotations = true,
-    RespectRequiredConstructorParameters = true)]
+/// <summary>Generated writers for the fields of each event.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Serialization)]
 [JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(CutTaken))]
 [JsonSerializable(typeof(FollowChanged))]

@@ -3,13 +3,28 @@ using System.Text.Json;
 namespace WarmupConsole.Storage.SessionLogs;
 
 /// <summary>The fields that every record has; null where one is missing or of the wrong type. Of a field that stands twice the last counts.</summary>
-internal readonly record struct RecordEnvelope(int? Format, string? Type, long? Sequence, DateTimeOffset? At, int? Epoch, long? Monotonic)
+internal ref struct RecordEnvelope
 {
     private const int TimeLength = 29;
     private const int OffsetSignAt = 23;
 
+    internal int? Format { get; private set; }
+
+    /// <summary>As it stands in the line; empty when it is missing.</summary>
+    internal ReadOnlySpan<byte> Type { get; private set; }
+
+    internal long? Sequence { get; private set; }
+
+    internal DateTimeOffset? At { get; private set; }
+
+    internal int? Epoch { get; private set; }
+
+    internal long? Monotonic { get; private set; }
+
+    /// <param name="line">The whole line.</param>
+    /// <param name="others">Takes every other field.</param>
     /// <exception cref="JsonException">The line is no JSON object, or something stands behind it.</exception>
-    internal static RecordEnvelope Read(ReadOnlySpan<byte> line)
+    internal static RecordEnvelope Read(ReadOnlySpan<byte> line, ref RecordFields others)
     {
         Utf8JsonReader reader = new(line);
         RecordEnvelope envelope = default;
@@ -20,47 +35,50 @@ internal readonly record struct RecordEnvelope(int? Format, string? Type, long? 
 
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
-            envelope = envelope.With(ref reader);
+            if (!envelope.Take(ref reader))
+            {
+                others.Add(ref reader);
+            }
         }
 
         return reader.BytesConsumed == line.Length ? envelope : throw new JsonException();
     }
 
-    private RecordEnvelope With(ref Utf8JsonReader reader)
+    /// <summary>True when the field is of the envelope; the reader then stands at its end.</summary>
+    private bool Take(ref Utf8JsonReader reader)
     {
-        // Names are compared as bytes: most fields are not of the envelope, and no text is made of them.
-        RecordEnvelope next = this;
+        // Names are compared as bytes: no text is made of them.
         if (Is(ref reader, "format"u8))
         {
-            next = this with { Format = Whole(ref reader) };
+            Format = Whole(ref reader);
         }
         else if (Is(ref reader, "seq"u8))
         {
-            next = this with { Sequence = Long(ref reader) };
+            Sequence = Long(ref reader);
         }
         else if (Is(ref reader, "type"u8))
         {
-            next = this with { Type = reader.TokenType == JsonTokenType.String ? reader.GetString() : null };
+            Type = reader.TokenType == JsonTokenType.String && !reader.ValueIsEscaped ? reader.ValueSpan : [];
         }
         else if (Is(ref reader, "at"u8))
         {
-            next = this with { At = Time(ref reader) };
+            At = Time(ref reader);
         }
         else if (Is(ref reader, "epoch"u8))
         {
-            next = this with { Epoch = Whole(ref reader) };
+            Epoch = Whole(ref reader);
         }
         else if (Is(ref reader, "mono"u8))
         {
-            next = this with { Monotonic = Long(ref reader) };
+            Monotonic = Long(ref reader);
         }
         else
         {
-            reader.Read();
+            return false;
         }
 
         reader.Skip();
-        return next;
+        return true;
     }
 
     /// <summary>On the right name the reader moves to its value.</summary>

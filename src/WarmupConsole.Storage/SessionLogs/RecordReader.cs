@@ -8,6 +8,9 @@ namespace WarmupConsole.Storage.SessionLogs;
 /// <summary>Judges one line by itself: a record, or why not.</summary>
 internal static class RecordReader
 {
+    /// <summary>More than any event has; a line with more is read as well.</summary>
+    private const int UsualFields = 16;
+
     internal static (SessionRecord? Record, DamageKind Fault) Read(ReadOnlySpan<byte> line)
     {
         if (!EndsInChecksum(line, out uint stated))
@@ -37,7 +40,9 @@ internal static class RecordReader
     {
         try
         {
-            return Parse(line, RecordEnvelope.Read(line));
+            RecordFields fields = new(line, stackalloc RecordFields.Place[UsualFields]);
+            RecordEnvelope envelope = RecordEnvelope.Read(line, ref fields);
+            return envelope.Format > LogFormat.Version ? (null, DamageKind.NewerFormat) : Parse(envelope, fields);
         }
         catch (Exception fault) when (fault is JsonException or InvalidOperationException or FormatException)
         {
@@ -45,11 +50,13 @@ internal static class RecordReader
         }
     }
 
-    private static (SessionRecord? Record, DamageKind Fault) Parse(ReadOnlySpan<byte> line, RecordEnvelope envelope) => envelope switch
+    private static (SessionRecord? Record, DamageKind Fault) Parse(RecordEnvelope envelope, in RecordFields fields)
     {
-        { Format: > LogFormat.Version } => (null, DamageKind.NewerFormat),
-        { Format: LogFormat.Version, Type: { } type, Sequence: { } sequence, At: { } at, Epoch: { } epoch, Monotonic: { } monotonic } =>
-            EventCodecs.Read(type, line) is { } fact ? (new(sequence, at, epoch, new Moment(monotonic), fact), default) : (null, DamageKind.UnknownType),
-        _ => (null, DamageKind.NotARecord),
-    };
+        if (envelope is not { Format: LogFormat.Version, Type.Length: > 0, Sequence: { } sequence, At: { } at, Epoch: { } epoch, Monotonic: { } monotonic })
+        {
+            return (null, DamageKind.NotARecord);
+        }
+
+        return EventCodecs.Read(envelope.Type, fields) is { } fact ? (new(sequence, at, epoch, new Moment(monotonic), fact), default) : (null, DamageKind.UnknownType);
+    }
 }

@@ -9,8 +9,8 @@ internal sealed class SequenceCheck
     private readonly List<SessionRecord> records = [];
     private readonly List<LogDamage> damages = [];
 
-    /// <summary>The checksum that each record's line ends in, by its number: the same record may stand twice, another under its number may not.</summary>
-    private readonly Dictionary<long, ulong> seen = [];
+    /// <summary>The checksum that each record's line ends in, by rising numbers: the same record may stand twice, another under its number may not.</summary>
+    private readonly List<(long Sequence, ulong Checksum)> kept = [];
 
     private long expected = 1;
     private long damagedSince;
@@ -35,7 +35,7 @@ internal sealed class SequenceCheck
         }
 
         records.Add(record);
-        seen[record.Sequence] = checksum;
+        kept.Add((record.Sequence, checksum));
         (expected, damagedSince) = (record.Sequence + 1, 0);
     }
 
@@ -47,7 +47,8 @@ internal sealed class SequenceCheck
 
     private void Repeated(long sequence, ulong checksum, long offset, long length)
     {
-        if (!seen.TryGetValue(sequence, out ulong first) || first != checksum)
+        int index = kept.BinarySearch((sequence, checksum));
+        if (index < 0)
         {
             AddDamage(offset, length, DamageKind.SequenceRepeated);
         }

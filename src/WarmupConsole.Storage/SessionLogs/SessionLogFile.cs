@@ -29,11 +29,7 @@ public sealed class SessionLogFile : IDisposable
         start.ToString(LogFormat.StartPattern, CultureInfo.InvariantCulture) + LogFormat.FileExtension;
 
     /// <summary>Reads a log without holding it.</summary>
-    public static FileRead<SessionLog> Read(string path)
-    {
-        FileRead<byte[]> bytes = BoundedFile.Read(path, MostBytes);
-        return bytes.IsGood ? new(SessionLogReader.Read(bytes.Value), []) : new(null, bytes.Problems);
-    }
+    public static FileRead<SessionLog> Read(string path) => BoundedFile.Read(path, MostBytes, SessionLogReader.Read);
 
     /// <summary>True while a console on this machine writes the log: then its end is not the end of the run.</summary>
     public static bool IsBeingWritten(string path) => LogLock.IsHeld(path);

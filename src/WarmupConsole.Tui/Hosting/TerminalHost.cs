@@ -2,6 +2,7 @@ using Terminal.Gui.Drivers;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Tui.Planning;
 using WarmupConsole.Tui.Presentation;
+using WarmupConsole.Tui.Presentation.Reviewing;
 using WarmupConsole.Tui.Screens;
 
 namespace WarmupConsole.Tui.Hosting;
@@ -41,6 +42,19 @@ public static class TerminalHost
         }
 
         using GuardedRun run = new(() => new PlanWindow(desk), desk.Silence, save);
+        return run.Run();
+    }
+
+    /// <summary>The same for a review, until the director leaves it.</summary>
+    public static int Show(ReviewModel review)
+    {
+        if (!HasTerminal)
+        {
+            Console.Error.WriteLine(ScreenTexts.NoTerminal);
+            return NoTerminal;
+        }
+
+        using GuardedRun run = new(() => new ReviewWindow(review), () => { }, () => { });
         return run.Run();
     }
 }

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization.Metadata;
 using WarmupConsole.App;
 using WarmupConsole.App.Reports;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 using WarmupConsole.Tests.Architecture;
 using WarmupConsole.Tests.Sessions.Findings.Seasons;
 
@@ -32,6 +33,7 @@ public sealed class JsonPageTests
         ("exercises list", "exercises list", ReportJson.Default.ExercisesReport),
         ("exercises find WORDS", "exercises find canon", ReportJson.Default.ExercisesReport),
         ("exercises show ID", "exercises show five-note-scale", ReportJson.Default.ExercisesReport),
+        ("score look FILE", "score look {score}", ReportJson.Default.ScoreReport),
         ("exercises add", "exercises add --title Quay --line 1", ReportJson.Default.ExercisesReport),
     ];
 
@@ -50,7 +52,8 @@ public sealed class JsonPageTests
         string wanted = $"""
             # What `--json` prints
 
-            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, and `shell` writes for shells. This page is written from the program's own tables
+            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, `export`, `score map`, `score need` and `score drill` write
+            files, and `shell` writes for shells. This page is written from the program's own tables
             (`WARMUP_ACCEPT=1` with the tests), and a test runs every command of it.
 
             - One object, with names in small letters and underscores. Names may be added, none is taken away or changed.
@@ -111,11 +114,12 @@ public sealed class JsonPageTests
     [Fact]
     public void Of_the_ports_the_one_in_use_is_named_with_the_reason()
     {
+        SoundOutlook mute = new(false, "No loudspeaker.");
         PortListing two = new(["Midi Through", "Quay Piano"], null);
-        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why").ToJson() + "\n", "ports");
-        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why").Used);
-        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why").Used);
-        Assert.Null(PortsReport.From(two, PortChoice.None, "why").Used);
+        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why", mute).ToJson() + "\n", "ports");
+        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why", mute).Used);
+        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why", mute).Used);
+        Assert.Null(PortsReport.From(two, PortChoice.None, "why", mute).Used);
     }
 
     [Fact]
@@ -131,14 +135,20 @@ public sealed class JsonPageTests
     public void Every_command_that_prints_has_the_option_and_stands_on_the_page()
     {
         using ToolRun tool = new();
-        string[] silent = ["run", "plan edit", "ranges check", "shell man", "shell bash", "shell zsh", "shell fish"];
+        // What is led, asked or written to a file has nothing else to print.
+        string[] silent = ["run", "plan edit", "ranges check", "export", "score map", "score need", "score drill", "shell man", "shell bash", "shell zsh", "shell fish"];
         string[] commands = [.. Leaves(tool, []).Except(silent)];
         Assert.NotEmpty(commands);
         Offenders.None("commands without --json", commands.Where(command => !Help(tool, command).Contains("--json", StringComparison.Ordinal)));
         Offenders.None("commands that docs/json.md does not name", commands.Where(command => !Rows.Concat(SeasonRows).Any(row => row.Typed.StartsWith(command, StringComparison.Ordinal))));
     }
 
-    private static string[] Words(string typed, string value) => [.. typed.Split(' ').Select(word => word is "{plan}" or "{finding}" ? value : word)];
+    private static string[] Words(string typed, string value) => [.. typed.Split(' ').Select(word => word switch
+    {
+        "{plan}" or "{finding}" => value,
+        "{score}" => Path.Combine(Repository.Root, "tests/WarmupConsole.Tests/Scores/cc0/aloha-oe_satb-solo-piano.mxl"),
+        _ => word,
+    })];
 
     /// <summary>Commands without others below them, as typed; a group that also prints by itself is one too.</summary>
     private static IEnumerable<string> Leaves(ToolRun tool, string[] command)

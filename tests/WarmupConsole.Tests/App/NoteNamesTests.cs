@@ -101,7 +101,8 @@ public sealed class NoteNamesTests : IDisposable
     {
         if (notes is "german" or "helmholtz" or "dutch")
         {
-            Assert.DoesNotMatch("[A-G][♭♯]?[2-6]([^0-9]|$)", tool.Output);
+            // The folder has a random name, which may look like one.
+            Assert.DoesNotMatch("[A-G][♭♯]?[2-6]([^0-9]|$)", tool.Output.Replace(tool.PathOf(""), "", StringComparison.Ordinal));
         }
     }
 }

@@ -20,8 +20,11 @@ internal sealed class AspectOf(PitchRange range, double longest)
         Aspect.Loudness => pitch.Loudness < 0 ? "" : DynamicsData.Words[pitch.Loudness],
         Aspect.Length => pitch.Beats <= 0 || rung.MilliBpm <= 0 ? "" : Length(pitch.Beats * 60_000 / rung.MilliBpm),
         Aspect.Place => Place(pitch.Midi),
-        _ => Third(rung.Minute / Math.Max(1, longest), "first third", "second third", "last third"),
+        _ => ThirdOf(rung),
     };
+
+    /// <summary>When in the warm-up.</summary>
+    internal string ThirdOf(ExposedRung rung) => Third(rung.Minute / Math.Max(1, longest), "first third", "second third", "last third");
 
     private static string Length(double seconds) => seconds switch
     {

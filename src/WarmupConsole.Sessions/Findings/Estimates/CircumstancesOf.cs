@@ -11,39 +11,60 @@ internal static class CircumstancesOf
     private const double Allowance = 0.05;
     private const int LeastExposed = 6;
 
-    internal static IReadOnlyList<Circumstance> Pitch(Exposures exposures, int pitch, AspectOf values, IReadOnlySet<int> marked)
+    internal static IReadOnlyList<Circumstance> Pitch(Situations situations, int pitch, bool[] marked)
     {
-        (int Row, ExposureRow Of, ExposedPitch Pitch)[] rows =
-        [
-            .. exposures.Rows.Index().Where(row => row.Item.Line.Has(pitch))
-                .Select(row => (row.Index, row.Item, row.Item.Line.Pitches.First(one => one.Midi == pitch))),
-        ];
         List<Circumstance> asked = [];
         foreach (Aspect aspect in (Aspect[])[Aspect.Vowel, Aspect.Loudness, Aspect.Length, Aspect.Minute])
         {
-            var valued = rows.Select(row => (row.Row, row.Of.Session, Value: values.Value(aspect, row.Of.Rung, row.Pitch))).Where(row => row.Value.Length > 0).ToArray();
-            asked.AddRange(valued.Select(row => row.Value).Distinct().Order(StringComparer.Ordinal).Select(value => Ask(aspect, value, valued, marked)).OfType<Circumstance>());
+            string[] ofSituation = [.. situations.Examples.Select(example => Value(situations.Values, aspect, example, pitch))];
+            string[] values = [.. ofSituation.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+            List<ValueCount[]> evenings = Evenings(situations, [.. ofSituation.Select(value => Array.IndexOf(values, value))], marked, values.Length);
+            asked.AddRange(values.Select((value, index) => Ask(aspect, value, index, evenings)).OfType<Circumstance>());
         }
 
         return Holm(asked);
     }
 
-    private static Circumstance? Ask(Aspect aspect, string value, (int Row, int Session, string Value)[] rows, IReadOnlySet<int> marked)
+    private static string Value(AspectOf values, Aspect aspect, (ExposedLine Line, ExposedRung Rung) example, int pitch) =>
+        example.Line.Has(pitch) ? values.Value(aspect, example.Rung, example.Line.Pitches.First(one => one.Midi == pitch)) : "";
+
+    /// <summary>For each evening, how often the pitch was sung and marked under each value.</summary>
+    /// <param name="situations">Of the part.</param>
+    /// <param name="valueOf">For each situation, the number of its value; below 0 without the pitch, or where it is not known.</param>
+    /// <param name="marked">For each row, whether it was marked.</param>
+    /// <param name="values">How many values there are.</param>
+    private static List<ValueCount[]> Evenings(Situations situations, int[] valueOf, bool[] marked, int values)
     {
-        (int There, int Otherwise) exposed = (rows.Count(row => row.Value == value), rows.Count(row => row.Value != value));
-        if (exposed.There < LeastExposed || exposed.Otherwise < LeastExposed)
+        List<ValueCount[]> evenings = [];
+        int session = -1;
+        ExposureRow[] rows = situations.Exposures.Rows;
+        for (int row = 0; row < rows.Length; row++)
         {
-            return null;
+            int value = valueOf[situations.Of(row)];
+            if (value >= 0)
+            {
+                if (rows[row].Session != session)
+                {
+                    evenings.Add(new ValueCount[values]);
+                    session = rows[row].Session;
+                }
+
+                ref ValueCount count = ref evenings[^1][value];
+                count = new(count.Sung + 1, count.Marked + (marked[row] ? 1 : 0));
+            }
         }
 
-        int hits = rows.Count(row => row.Value == value && marked.Contains(row.Row));
-        int others = rows.Count(row => row.Value != value && marked.Contains(row.Row));
-        Stratum[] strata = [.. rows.GroupBy(row => row.Session).Select(session => new Stratum(
-            session.Count(),
-            session.Count(row => row.Value == value),
-            session.Count(row => marked.Contains(row.Row)),
-            session.Count(row => row.Value == value && marked.Contains(row.Row))))];
-        return new(aspect, value, Rate.Of(hits, exposed.There), Rate.Of(others, exposed.Otherwise), StratifiedTest.PValue(strata));
+        return evenings;
+    }
+
+    private static Circumstance? Ask(Aspect aspect, string value, int index, List<ValueCount[]> evenings)
+    {
+        Stratum[] strata = [.. evenings.Select(counts => new Stratum(counts.Sum(count => count.Sung), counts[index].Sung, counts.Sum(count => count.Marked), counts[index].Marked))];
+        (int there, int hits) = (strata.Sum(stratum => stratum.Exposed), strata.Sum(stratum => stratum.MarkedExposed));
+        (int otherwise, int others) = (strata.Sum(stratum => stratum.Size) - there, strata.Sum(stratum => stratum.Marked) - hits);
+        return there < LeastExposed || otherwise < LeastExposed
+            ? null
+            : new(aspect, value, Rate.Of(hits, there), Rate.Of(others, otherwise), StratifiedTest.PValue(strata));
     }
 
     private static Circumstance[] Holm(List<Circumstance> asked)
@@ -51,4 +72,6 @@ internal static class CircumstancesOf
         Circumstance[] ordered = [.. asked.OrderBy(circumstance => circumstance.Chance)];
         return [.. ordered.TakeWhile((circumstance, rank) => circumstance.Chance <= Allowance / (ordered.Length - rank))];
     }
+
+    private readonly record struct ValueCount(int Sung, int Marked);
 }

@@ -5,43 +5,61 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 /// <summary>Everything one part sang, in order, with equal lines counted together.</summary>
 internal sealed class Exposures
 {
-    private readonly Dictionary<ExposedLine, int> cellOf = [];
     private readonly Dictionary<string, int> exerciseOf = [];
+    private readonly int[] cellOfRow;
 
-    internal Exposures(string part, IReadOnlyList<ExposureRow> rows)
+    internal Exposures(string part, ExposureRow[] rows)
     {
-        (Part, Rows) = (part, rows);
+        (Part, Rows, cellOfRow) = (part, rows, new int[rows.Length]);
+        Dictionary<ExposedLine, int> cellOf = [];
         List<int> counts = [];
         List<int> exercises = [];
-        foreach (ExposureRow row in rows)
+        for (int row = 0; row < rows.Length; row++)
         {
-            if (cellOf.TryAdd(row.Line, counts.Count))
+            ExposedLine line = rows[row].Line;
+            if (cellOf.TryAdd(line, counts.Count))
             {
-                exerciseOf.TryAdd(row.Line.Exercise, exerciseOf.Count);
-                exercises.Add(exerciseOf[row.Line.Exercise]);
+                exerciseOf.TryAdd(line.Exercise, exerciseOf.Count);
+                exercises.Add(exerciseOf[line.Exercise]);
                 counts.Add(0);
             }
 
-            counts[cellOf[row.Line]]++;
+            cellOfRow[row] = cellOf[line];
+            counts[cellOfRow[row]]++;
         }
 
-        (Counts, CellExercises, Lines) = (counts, exercises, [.. cellOf.OrderBy(cell => cell.Value).Select(cell => cell.Key)]);
+        (Counts, CellExercises, Lines) = ([.. counts], [.. exercises], [.. cellOf.OrderBy(cell => cell.Value).Select(cell => cell.Key)]);
     }
 
     internal string Part { get; }
 
-    internal IReadOnlyList<ExposureRow> Rows { get; }
+    internal ExposureRow[] Rows { get; }
 
     /// <summary>The different lines; a cell is an index into them.</summary>
-    internal IReadOnlyList<ExposedLine> Lines { get; }
+    internal ExposedLine[] Lines { get; }
 
     /// <summary>For each cell, how often it was sung.</summary>
-    internal IReadOnlyList<int> Counts { get; }
+    internal int[] Counts { get; }
 
     /// <summary>For each cell, the number of its exercise, from 0.</summary>
-    internal IReadOnlyList<int> CellExercises { get; }
+    internal int[] CellExercises { get; }
 
     internal int ExerciseCount => exerciseOf.Count;
 
-    internal int CellOf(int row) => cellOf[Rows[row].Line];
+    internal int CellOf(int row) => cellOfRow[row];
+
+    /// <summary>How often the part sang a pitch.</summary>
+    internal int Exposed(int pitch) => Lines.Index().Sum(cell => cell.Item.Has(pitch) ? Counts[cell.Index] : 0);
+
+    /// <summary>One answer for each row.</summary>
+    internal bool[] Among(IEnumerable<int> rows)
+    {
+        bool[] among = new bool[Rows.Length];
+        foreach (int row in rows)
+        {
+            among[row] = true;
+        }
+
+        return among;
+    }
 }

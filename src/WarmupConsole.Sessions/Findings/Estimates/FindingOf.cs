@@ -6,17 +6,19 @@ using WarmupConsole.Sessions.Findings.Exposure;
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Puts a finding together from the fit in which its pitch was found.</summary>
-internal sealed class FindingOf(Exposures exposures, AspectOf values, string kind, IReadOnlyList<PartMark> marks, IReadOnlyList<SungSession> sessions)
+internal sealed class FindingOf(Situations situations, string kind, MarkGroups marks, IReadOnlyList<SungSession> sessions)
 {
     private const double LeastBlame = 0.05;
 
-    internal IEnumerable<Finding> All(IReadOnlyList<(int Pitch, double Chance)> weak)
+    private readonly Exposures exposures = situations.Exposures;
+
+    /// <param name="weak">The pitches with their p-values.</param>
+    /// <param name="fit">Of them all.</param>
+    internal IEnumerable<Finding> All(IReadOnlyList<(int Pitch, double Chance)> weak, NoisyOr fit)
     {
-        int[] pitches = [.. weak.Select(pitch => pitch.Pitch)];
-        NoisyOr fit = NoisyOr.Fit(exposures, marks, pitches);
         foreach ((int pitch, double chance) in weak)
         {
-            NoisyOr without = NoisyOr.Fit(exposures, marks, [.. pitches.Where(other => other != pitch)]);
+            NoisyOr without = NoisyOr.Fit(exposures, marks, [.. weak.Select(other => other.Pitch).Where(other => other != pitch)], fit);
             yield return One(fit, pitch, chance, fit.LogLikelihood - without.LogLikelihood);
         }
     }
@@ -24,9 +26,9 @@ internal sealed class FindingOf(Exposures exposures, AspectOf values, string kin
     private Finding One(NoisyOr fit, int pitch, double chance, double strength)
     {
         (PartMark Mark, double Meant, double Blamed)[] attribution = [.. fit.Attribution(pitch)];
-        int exposed = exposures.Rows.Count(row => row.Line.Has(pitch));
+        int exposed = exposures.Exposed(pitch);
         double meant = Math.Min(exposed, attribution.Sum(mark => mark.Meant * mark.Mark.Share));
-        double all = Math.Min(exposures.Rows.Count - exposed, marks.Sum(mark => mark.Share) - meant);
+        double all = Math.Min(exposures.Rows.Length - exposed, marks.Marks.Sum(mark => mark.Share) - meant);
         SessionShare[] shares = [.. Shares(pitch, attribution)];
         Pitch spelled = KeySpelling.TonicFor(pitch, Mode.Major);
         return new()
@@ -36,10 +38,10 @@ internal sealed class FindingOf(Exposures exposures, AspectOf values, string kin
             Kind = kind,
             Pitch = spelled,
             Rate = Rate.Weighted(meant, exposed, fit.ChanceOf(pitch), Math.Min(exposed, fit.WorthOf(pitch))),
-            Elsewhere = Rate.Of(Math.Max(0, all), exposures.Rows.Count - exposed),
+            Elsewhere = Rate.Of(Math.Max(0, all), exposures.Rows.Length - exposed),
             Strength = strength,
             Chance = chance,
-            Circumstances = CircumstancesOf.Pitch(exposures, pitch, values, Enumerable.Range(0, marks.Count).Select(fit.RowOf).ToHashSet()),
+            Circumstances = CircumstancesOf.Pitch(situations, pitch, exposures.Among(fit.Rows())),
             Trend = TrendOf.Of(shares),
             Sessions = shares,
             Evidence = [.. attribution.Where(mark => mark.Blamed >= LeastBlame).Select(mark => new Evidence(sessions[mark.Mark.Session].Name, mark.Mark.Mark.Id, mark.Mark.Mark.Raw, mark.Blamed))],
@@ -51,7 +53,6 @@ internal sealed class FindingOf(Exposures exposures, AspectOf values, string kin
         Dictionary<int, double> blamed = attribution.GroupBy(mark => mark.Mark.Session)
             .ToDictionary(session => session.Key, session => session.Sum(mark => mark.Blamed * mark.Mark.Share));
         return exposures.Rows.Where(row => row.Line.Has(pitch)).CountBy(row => row.Session)
-            .OrderBy(session => session.Key)
             .Select(session => new SessionShare(sessions[session.Key].Name, sessions[session.Key].Start, blamed.GetValueOrDefault(session.Key), session.Value));
     }
 }

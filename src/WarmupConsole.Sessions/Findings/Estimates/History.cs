@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Findings.Exposure;
 
 namespace WarmupConsole.Sessions.Findings.Estimates;
@@ -8,15 +9,18 @@ internal sealed class History
     private readonly List<ExposureRow> rows = [];
     private readonly Dictionary<string, List<PartMark>> marks = [];
 
-    private History(string part, IReadOnlyList<SungSession> sessions)
+    private History(Part part, IReadOnlyList<SungSession> sessions)
     {
+        Part = part;
         for (int session = 0; session < sessions.Count; session++)
         {
-            Add(part, sessions[session], session);
+            Add(part.Id, sessions[session], session);
         }
 
-        Exposures = new(part, rows);
+        Exposures = new(part.Id, [.. rows]);
     }
+
+    internal Part Part { get; }
 
     internal Exposures Exposures { get; }
 
@@ -24,7 +28,7 @@ internal sealed class History
     internal IEnumerable<(string Kind, bool IsPraise, IReadOnlyList<PartMark> Marks)> Kinds =>
         marks.OrderBy(kind => kind.Key, StringComparer.Ordinal).Select(kind => (kind.Key, kind.Value[0].Mark.IsPraise, (IReadOnlyList<PartMark>)kind.Value));
 
-    internal static History Of(string part, IReadOnlyList<SungSession> sessions) => new(part, sessions);
+    internal static History Of(Part part, IReadOnlyList<SungSession> sessions) => new(part, sessions);
 
     private void Add(string part, SungSession session, int index)
     {

@@ -16,35 +16,45 @@ internal sealed class NoisyOr
     private const double Lean = 25;
 
     private readonly Exposures exposures;
-    private readonly IReadOnlyList<PartMark> marks;
+    private readonly MarkGroups marks;
     private readonly IReadOnlyList<int> pitches;
     private readonly int[] masks;
-    private readonly (int Cell, double Weight, int Named)[][] candidates;
     private readonly double[] backgrounds;
     private readonly double[] chances;
     private readonly double[] faults;
     private readonly double[] exposed;
     private readonly double[] exerciseCounts;
-    private readonly double[] markedChances;
 
-    private NoisyOr(Exposures exposures, IReadOnlyList<PartMark> marks, IReadOnlyList<int> pitches)
+    /// <summary>For each cell, the chance that it is marked, and its odds.</summary>
+    private readonly double[] markedChances;
+    private readonly double[] odds;
+
+    /// <summary>For each cell, the marks without a named pitch that mean it, as far as is known.</summary>
+    private readonly double[] meant;
+    private readonly double[] likely;
+
+    private NoisyOr(Exposures exposures, MarkGroups marks, IReadOnlyList<int> pitches, NoisyOr? near)
     {
         (this.exposures, this.marks, this.pitches) = (exposures, marks, pitches);
         masks = [.. exposures.Lines.Select(line => pitches.Index().Sum(pitch => line.Has(pitch.Item) ? 1 << pitch.Index : 0))];
-        candidates = [.. marks.Select(mark => mark.Candidates.Select(row => (exposures.CellOf(row.Row), row.Weight, NamedMask(row))).ToArray())];
-        (chances, faults, exposed) = ([.. pitches.Select(_ => 0.2)], new double[pitches.Count], new double[pitches.Count]);
+        (chances, faults, exposed) = ([.. pitches.Select(pitch => near is not null && near.pitches.Contains(pitch) ? near.ChanceOf(pitch) : 0.2)], new double[pitches.Count], [.. pitches.Select(pitch => (double)exposures.Exposed(pitch))]);
         (backgrounds, exerciseCounts) = (new double[exposures.ExerciseCount], new double[exposures.ExerciseCount]);
         for (int cell = 0; cell < masks.Length; cell++)
         {
             exerciseCounts[exposures.CellExercises[cell]] += exposures.Counts[cell];
-            for (int i = 0; i < pitches.Count; i++)
-            {
-                exposed[i] += (masks[cell] >> i & 1) * exposures.Counts[cell];
-            }
         }
 
-        Array.Fill(backgrounds, Math.Max(LeastChance, marks.Sum(mark => mark.Share) / Math.Max(1, exposures.Rows.Count) / 2));
-        markedChances = new double[masks.Length];
+        if (near is null)
+        {
+            Array.Fill(backgrounds, Math.Max(LeastChance, marks.Groups.Sum(group => group.Weight) / Math.Max(1, exposures.Rows.Length) / 2));
+        }
+        else
+        {
+            near.backgrounds.CopyTo(backgrounds, 0);
+        }
+
+        (markedChances, odds, meant) = (new double[masks.Length], new double[masks.Length], new double[masks.Length]);
+        likely = new double[marks.Groups.Length == 0 ? 0 : marks.Groups.Max(group => group.Cells.Length)];
         Refresh();
     }
 
@@ -52,9 +62,13 @@ internal sealed class NoisyOr
     internal double LogLikelihood { get; private set; }
 
     /// <summary>Fits the chances of some pitches (at most 30), beside the backgrounds.</summary>
-    internal static NoisyOr Fit(Exposures exposures, IReadOnlyList<PartMark> marks, IReadOnlyList<int> pitches)
+    /// <param name="exposures">What the part sang.</param>
+    /// <param name="marks">Of one kind.</param>
+    /// <param name="pitches">MIDI numbers.</param>
+    /// <param name="near">A fit with a pitch more or less, to begin at: it saves most of the rounds.</param>
+    internal static NoisyOr Fit(Exposures exposures, MarkGroups marks, IReadOnlyList<int> pitches, NoisyOr? near = null)
     {
-        NoisyOr fit = new(exposures, marks, pitches);
+        NoisyOr fit = new(exposures, marks, pitches, near);
         double change = 1;
         for (int round = 0; round < MostRounds && change > Settled; round++)
         {
@@ -68,9 +82,6 @@ internal sealed class NoisyOr
     /// <summary>The chance that the pitch, whenever it is sung, brings a mark; 0–1.</summary>
     internal double ChanceOf(int pitch) => chances[IndexOf(pitch)];
 
-    /// <summary>How many of the marks are put down to the pitch.</summary>
-    internal double FaultsOf(int pitch) => faults[IndexOf(pitch)];
-
     /// <summary>How many plain exposures would tell as much about the chance of the pitch: fewer, because other causes and uncertain rungs blur it.</summary>
     internal double WorthOf(int pitch)
     {
@@ -79,7 +90,7 @@ internal sealed class NoisyOr
         double information = 0;
         for (int cell = 0; cell < masks.Length; cell++)
         {
-            if ((masks[cell] >> index & 1) == 1)
+            if (Has(cell, index))
             {
                 double marked = markedChances[cell];
                 double others = (1 - marked) / (1 - chance);
@@ -92,105 +103,145 @@ internal sealed class NoisyOr
         return worth * spread / (spread + Uncertainty(index));
     }
 
-    /// <summary>The row that a mark means most likely, given all chances.</summary>
-    internal int RowOf(int mark) =>
-        marks[mark].Candidates[Likely(mark).Index().MaxBy(one => one.Item.Likely).Index].Row;
+    /// <summary>The rows that the marks mean most likely, given all chances; one for each mark.</summary>
+    internal IEnumerable<int> Rows()
+    {
+        int[] likeliest = [.. marks.Groups.Select(Likeliest)];
+        return marks.Marks.Select((mark, index) => mark.Candidates[likeliest[marks.GroupOf(index)]].Row);
+    }
 
     /// <summary>For each mark, how likely it means a rung with the pitch, and how much of it is put down to the pitch.</summary>
     internal IEnumerable<(PartMark Mark, double Meant, double Blamed)> Attribution(int pitch)
     {
         int index = IndexOf(pitch);
-        for (int mark = 0; mark < marks.Count; mark++)
-        {
-            (double meant, double blamed) = (0, 0);
-            foreach ((int cell, double likely, int named) in Likely(mark))
-            {
-                meant += (masks[cell] >> index & 1) * likely;
-                blamed += likely * Blame(cell, named, index);
-            }
-
-            yield return (marks[mark], meant, blamed);
-        }
+        (double Meant, double Blamed)[] shares = [.. marks.Groups.Select(group => Shares(group, index))];
+        return marks.Marks.Select((mark, number) => (mark, shares[marks.GroupOf(number)].Meant, shares[marks.GroupOf(number)].Blamed));
     }
 
     private int IndexOf(int pitch) => pitches.Index().First(entry => entry.Item == pitch).Index;
 
-    private int NamedMask(MarkedRow row) => row.Named.Count == 0 ? 0 : (1 << 30) | pitches.Index().Sum(pitch => row.Named.Contains(pitch.Item) ? 1 << pitch.Index : 0);
+    private bool Has(int cell, int index) => (masks[cell] >> index & 1) == 1;
 
-    private double MarkedChance(int cell)
-    {
-        double unmarked = 1 - backgrounds[exposures.CellExercises[cell]];
-        for (int i = 0; i < chances.Length; i++)
-        {
-            unmarked *= (masks[cell] >> i & 1) == 1 ? 1 - chances[i] : 1;
-        }
-
-        return 1 - unmarked;
-    }
+    /// <summary>Those of the fitted pitches that a mark named.</summary>
+    private int Weak(UInt128 named) => pitches.Index().Sum(pitch => (named >> pitch.Item & UInt128.One) == UInt128.One ? 1 << pitch.Index : 0);
 
     private void Refresh()
     {
         for (int cell = 0; cell < masks.Length; cell++)
         {
-            markedChances[cell] = MarkedChance(cell);
+            double marked = 1 - Unmarked(cell, masks[cell]);
+            (markedChances[cell], odds[cell]) = (marked, marked / (1 - marked));
         }
     }
 
-    /// <summary>The candidates of a mark with how likely each is, given all chances.</summary>
-    private (int Cell, double Likely, int Named)[] Likely(int mark)
+    /// <summary>The chance that neither the background nor any of some pitches shows.</summary>
+    private double Unmarked(int cell, int mask)
     {
-        (int Cell, double Weight, int Named)[] among = candidates[mark];
-        if (among.Length == 1)
+        double unmarked = 1 - backgrounds[exposures.CellExercises[cell]];
+        for (int i = 0; i < chances.Length; i++)
         {
-            return [among[0] with { Weight = 1 }];
+            unmarked *= (mask >> i & 1) == 1 ? 1 - chances[i] : 1;
         }
 
-        double[] odds = [.. among.Select(one => one.Weight * Odds(one.Cell, one.Named))];
-        double sum = odds.Sum();
-        return [.. among.Select((one, i) => one with { Weight = odds[i] / sum })];
+        return unmarked;
     }
 
-    private double Odds(int cell, int named)
+    /// <summary>How likely each line is that a mark may mean, given all chances, into <see cref="likely"/>; the sum before they were made 1 in all.</summary>
+    private double Weigh(MarkedCell[] cells)
     {
-        double marked = markedChances[cell];
-        double meant = named == 0 ? marked : 1 - chances.Index().Aggregate(1 - backgrounds[exposures.CellExercises[cell]], (rest, chance) => (named >> chance.Index & 1) == 1 ? rest * (1 - chance.Item) : rest);
-        return meant / (1 - marked);
+        double sum = 0;
+        for (int i = 0; i < cells.Length; i++)
+        {
+            likely[i] = cells[i].Weight * Odds(cells[i]);
+            sum += likely[i];
+        }
+
+        for (int i = 0; i < cells.Length; i++)
+        {
+            likely[i] /= sum;
+        }
+
+        return sum;
+    }
+
+    private double Odds(MarkedCell one) =>
+        one.Named == UInt128.Zero ? odds[one.Cell] : (1 - Unmarked(one.Cell, Weak(one.Named))) / (1 - markedChances[one.Cell]);
+
+    private int Likeliest(MarkGroup group)
+    {
+        Weigh(group.Cells);
+        return likely.AsSpan(0, group.Cells.Length).IndexOf(likely.Take(group.Cells.Length).Max());
+    }
+
+    private (double Meant, double Blamed) Shares(MarkGroup group, int index)
+    {
+        Weigh(group.Cells);
+        (double means, double blamed) = (0, 0);
+        for (int i = 0; i < group.Cells.Length; i++)
+        {
+            means += Has(group.Cells[i].Cell, index) ? likely[i] : 0;
+            blamed += likely[i] * Blame(group.Cells[i], index);
+        }
+
+        return (means, blamed);
     }
 
     /// <summary>How much of a mark in this cell is put down to one pitch: all of it, in shares, when the mark named weak pitches.</summary>
-    private double Blame(int cell, int named, int index)
+    private double Blame(MarkedCell one, int index)
     {
-        int weak = named & ((1 << 30) - 1);
-        if (named != 0)
+        if (one.Named != UInt128.Zero)
         {
+            int weak = Weak(one.Named);
             return (weak >> index & 1) / (double)Math.Max(1, int.PopCount(weak));
         }
 
-        return (masks[cell] >> index & 1) * chances[index] / markedChances[cell];
+        return Has(one.Cell, index) ? chances[index] / markedChances[one.Cell] : 0;
     }
 
     private double Round()
     {
         double[] background = new double[backgrounds.Length];
         Array.Clear(faults);
-        for (int mark = 0; mark < marks.Count; mark++)
+        Array.Clear(meant);
+        foreach (MarkGroup group in marks.Groups)
         {
-            foreach ((int cell, double likely, int named) in Likely(mark))
+            Weigh(group.Cells);
+            for (int i = 0; i < group.Cells.Length; i++)
             {
-                double part = likely * marks[mark].Share;
-                for (int i = 0; i < chances.Length; i++)
-                {
-                    faults[i] += part * Blame(cell, named, i);
-                }
+                Count(group.Cells[i], likely[i] * group.Weight, background);
+            }
+        }
 
-                int exercise = exposures.CellExercises[cell];
-                background[exercise] += part * (named == 0 ? backgrounds[exercise] / markedChances[cell] : (named & ((1 << 30) - 1)) == 0 ? 1 : 0);
+        for (int cell = 0; cell < masks.Length; cell++)
+        {
+            double part = meant[cell] / markedChances[cell];
+            background[exposures.CellExercises[cell]] += part * backgrounds[exposures.CellExercises[cell]];
+            for (int i = 0; i < chances.Length; i++)
+            {
+                faults[i] += Has(cell, i) ? part * chances[i] : 0;
             }
         }
 
         double change = Math.Max(Move(chances, i => faults[i] / Math.Max(1, exposed[i])), MoveBackgrounds(background));
         Refresh();
         return change;
+    }
+
+    /// <summary>A mark without a named pitch is divided later, with all others of its cell; one that named weak pitches speaks for them, else for the background.</summary>
+    private void Count(MarkedCell one, double part, double[] background)
+    {
+        if (one.Named == UInt128.Zero)
+        {
+            meant[one.Cell] += part;
+            return;
+        }
+
+        int weak = Weak(one.Named);
+        background[exposures.CellExercises[one.Cell]] += weak == 0 ? part : 0;
+        for (int i = 0; i < chances.Length; i++)
+        {
+            faults[i] += (weak >> i & 1) * part / Math.Max(1, int.PopCount(weak));
+        }
     }
 
     private double MoveBackgrounds(double[] background)
@@ -220,18 +271,13 @@ internal sealed class NoisyOr
             sum += exposures.Counts[cell] * Math.Log(1 - markedChances[cell]);
         }
 
-        for (int mark = 0; mark < marks.Count; mark++)
-        {
-            sum += marks[mark].Share * Math.Log(candidates[mark].Sum(one => one.Weight * Odds(one.Cell, one.Named)));
-        }
-
-        return sum;
+        return sum + marks.Groups.Sum(group => group.Weight * Math.Log(Weigh(group.Cells)));
     }
 
     /// <summary>The variance that comes from not knowing which rung was meant.</summary>
-    private double Uncertainty(int index) => Enumerable.Range(0, marks.Count).Sum(mark =>
+    private double Uncertainty(int index) => marks.Groups.Sum(group =>
     {
-        double meant = Likely(mark).Sum(one => (masks[one.Cell] >> index & 1) * one.Likely);
-        return marks[mark].Share * meant * (1 - meant);
+        double means = Shares(group, index).Meant;
+        return group.Weight * means * (1 - means);
     });
 }

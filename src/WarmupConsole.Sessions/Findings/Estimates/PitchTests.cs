@@ -1,63 +1,101 @@
+using WarmupConsole.Sessions.Findings.Exposure;
+
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Asks of every pitch of a part whether one kind of mark crowds on it more than chance allows.</summary>
-internal static class PitchTests
+internal sealed class PitchTests
 {
     /// <summary>Fewer marks of a kind support nothing.</summary>
     private const int LeastMarks = 3;
+    private const int Pitches = 128;
+
+    private readonly ExposureRow[] rows;
+    private readonly bool[] marked;
+    private readonly IReadOnlyList<int> without;
+    private readonly StratifiedSum?[] tests = new StratifiedSum?[Pitches];
+
+    // Of one stratum.
+    private readonly int[] exposed = new int[Pitches];
+    private readonly int[] hits = new int[Pitches];
+
+    private PitchTests(ExposureRow[] rows, bool[] marked, IReadOnlyList<int> without) => (this.rows, this.marked, this.without) = (rows, marked, without);
 
     /// <summary>The p-value of each pitch that was sung; none when there are too few marks.</summary>
     /// <param name="rows">What the part sang.</param>
-    /// <param name="marked">The marked rows, each once.</param>
+    /// <param name="marked">For each row, whether it was marked.</param>
     /// <param name="without">Pitches that are known to be weak: rungs that hold one are left out.</param>
-    internal static IReadOnlyDictionary<int, double> Of(IReadOnlyList<ExposureRow> rows, IReadOnlySet<int> marked, IReadOnlyList<int> without)
+    internal static IReadOnlyDictionary<int, double> Of(ExposureRow[] rows, bool[] marked, IReadOnlyList<int> without)
     {
-        Dictionary<int, List<Stratum>> strata = [];
-        if (marked.Count < LeastMarks)
+        if (marked.Count(mark => mark) < LeastMarks)
         {
             return new Dictionary<int, double>();
         }
 
-        for (int start = 0; start < rows.Count;)
+        PitchTests pitches = new(rows, marked, without);
+        for (int start = 0; start < rows.Length;)
         {
             int end = start + 1;
-            while (end < rows.Count && rows[end].Stratum == rows[start].Stratum)
+            while (end < rows.Length && rows[end].Stratum == rows[start].Stratum)
             {
                 end++;
             }
 
-            AddStratum(strata, rows, marked, without, (start, end));
+            pitches.AddStratum(start, end);
             start = end;
         }
 
-        return strata.ToDictionary(pitch => pitch.Key, pitch => StratifiedTest.PValue(pitch.Value));
+        return pitches.tests.Index().Where(test => test.Item is not null).ToDictionary(test => test.Index, test => test.Item!.PValue);
     }
 
-    private static void AddStratum(
-        Dictionary<int, List<Stratum>> strata, IReadOnlyList<ExposureRow> rows, IReadOnlySet<int> marked, IReadOnlyList<int> without, (int Start, int End) span)
+    private void AddStratum(int start, int end)
     {
-        int[] compared = [.. Enumerable.Range(span.Start, span.End - span.Start).Where(row => !without.Any(rows[row].Line.Has))];
-        int marks = compared.Count(marked.Contains);
-        if (marks == 0)
+        if (marked.AsSpan(start, end - start).IndexOf(true) < 0)
         {
             return;
         }
 
-        Dictionary<int, (int Exposed, int Marked)> counts = [];
-        foreach (int row in compared)
+        Array.Clear(exposed);
+        Array.Clear(hits);
+        (int compared, int marks) = (0, 0);
+        for (int row = start; row < end; row++)
         {
-            int mark = marked.Contains(row) ? 1 : 0;
-            foreach (Exposure.ExposedPitch pitch in rows[row].Line.Pitches)
+            if (IsCompared(rows[row].Line))
             {
-                (int exposed, int hits) = counts.GetValueOrDefault(pitch.Midi);
-                counts[pitch.Midi] = (exposed + 1, hits + mark);
+                compared++;
+                int mark = marked[row] ? 1 : 0;
+                marks += mark;
+                Count(rows[row].Line, mark);
             }
         }
 
-        foreach ((int pitch, (int exposed, int hits)) in counts)
+        for (int pitch = 0; marks > 0 && pitch < Pitches; pitch++)
         {
-            strata.TryAdd(pitch, []);
-            strata[pitch].Add(new(compared.Length, exposed, marks, hits));
+            if (exposed[pitch] > 0)
+            {
+                (tests[pitch] ??= new()).Add(new(compared, exposed[pitch], marks, hits[pitch]));
+            }
+        }
+    }
+
+    private bool IsCompared(ExposedLine line)
+    {
+        foreach (int weak in without)
+        {
+            if (line.Has(weak))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Count(ExposedLine line, int mark)
+    {
+        foreach (ExposedPitch pitch in line.Pitches)
+        {
+            exposed[pitch.Midi]++;
+            hits[pitch.Midi] += mark;
         }
     }
 }

@@ -1,47 +1,53 @@
-using WarmupConsole.Music.Voices;
-
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Marked ÷ exposed in every aspect. A rung counts once for each value that any of its pitches has.</summary>
 internal static class RateTable
 {
-    internal static IEnumerable<RateRow> Of(Part part, History history)
+    internal static IEnumerable<RateRow> Of(History history, Situations situations)
     {
-        if (history.Exposures.Rows.Count == 0)
-        {
-            yield break;
-        }
-
-        AspectOf values = new(part.Range.Comfortable, history.Exposures.Rows.Max(row => row.Rung.Minute));
+        (string Kind, double[] Marked)[] kinds = [.. history.Kinds.Select(kind => (kind.Kind, Marked(kind.Marks, situations)))];
         foreach (Aspect aspect in Enum.GetValues<Aspect>())
         {
-            string[][] ofRow = [.. history.Exposures.Rows.Select(row => Values(values, aspect, row))];
-            Dictionary<string, int> exposed = ofRow.SelectMany(row => row).CountBy(value => value).ToDictionary();
-            foreach ((string kind, _, IReadOnlyList<PartMark> marks) in history.Kinds)
+            string[][] values = [.. situations.Examples.Select(example =>
+                example.Line.Pitches.Select(pitch => situations.Values.Value(aspect, example.Rung, pitch)).Where(value => value.Length > 0).Distinct().ToArray())];
+            IReadOnlyList<KeyValuePair<string, double>> exposed = [.. Sums(values, [.. situations.Counts.Select(count => (double)count)]).OrderBy(value => value.Key, StringComparer.Ordinal)];
+            foreach ((string kind, double[] weights) in kinds)
             {
-                foreach (RateRow row in Kind((part.Id, kind, aspect), marks, ofRow, exposed))
+                Dictionary<string, double> marked = Sums(values, weights);
+                foreach ((string value, double sung) in exposed)
                 {
-                    yield return row;
+                    yield return new(situations.Exposures.Part, kind, aspect, value, Rate.Of(Math.Min(sung, marked[value]), sung));
                 }
             }
         }
     }
 
-    private static IEnumerable<RateRow> Kind((string Part, string Kind, Aspect Aspect) what, IReadOnlyList<PartMark> marks, string[][] ofRow, Dictionary<string, int> exposed)
+    /// <summary>For each situation, the weight of the marks that may mean it.</summary>
+    private static double[] Marked(IReadOnlyList<PartMark> marks, Situations situations)
     {
-        Dictionary<string, double> marked = [];
-        foreach ((PartMark mark, MarkedRow row) in marks.SelectMany(mark => mark.Candidates.Select(row => (mark, row))))
+        double[] marked = new double[situations.Counts.Count];
+        foreach (PartMark mark in marks)
         {
-            foreach (string value in ofRow[row.Row])
+            foreach (MarkedRow row in mark.Candidates)
             {
-                marked[value] = marked.GetValueOrDefault(value) + (mark.Share * row.Weight);
+                marked[situations.Of(row.Row)] += mark.Share * row.Weight;
             }
         }
 
-        return exposed.OrderBy(value => value.Key, StringComparer.Ordinal).Select(value =>
-            new RateRow(what.Part, what.Kind, what.Aspect, value.Key, Rate.Of(Math.Min(value.Value, marked.GetValueOrDefault(value.Key)), value.Value)));
+        return marked;
     }
 
-    private static string[] Values(AspectOf values, Aspect aspect, ExposureRow row) =>
-        [.. row.Line.Pitches.Select(pitch => values.Value(aspect, row.Rung, pitch)).Where(value => value.Length > 0).Distinct()];
+    private static Dictionary<string, double> Sums(string[][] values, double[] weights)
+    {
+        Dictionary<string, double> sums = [];
+        foreach ((string[] same, double weight) in values.Zip(weights))
+        {
+            foreach (string value in same)
+            {
+                sums[value] = sums.GetValueOrDefault(value) + weight;
+            }
+        }
+
+        return sums;
+    }
 }

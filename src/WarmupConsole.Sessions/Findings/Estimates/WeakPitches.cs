@@ -4,7 +4,7 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 /// Finds the weak pitches of one part and kind, one after another: what the marks crowd on passes the test, and of all that pass, the pitch
 /// with the strongest evidence is taken. Marks that it explains are out of the way when the next is looked for.
 /// </summary>
-internal sealed class WeakPitches(Exposures exposures, IReadOnlyList<PartMark> marks, double threshold)
+internal sealed class WeakPitches(Exposures exposures, MarkGroups marks, double threshold)
 {
     /// <summary>More at once are not told apart; nor would one rehearsal answer them.</summary>
     private const int Most = 4;
@@ -16,35 +16,30 @@ internal sealed class WeakPitches(Exposures exposures, IReadOnlyList<PartMark> m
     private const int LeastSessions = 2;
     private const double LeastBlamed = 2.5;
 
-    /// <summary>Chosen pitches with their p-values, in the order they were found.</summary>
-    internal IReadOnlyList<(int Pitch, double Chance)> Find()
+    /// <summary>Chosen pitches with their p-values, in the order they were found; and the fit of them all.</summary>
+    internal (IReadOnlyList<(int Pitch, double Chance)> Found, NoisyOr Fit) Find()
     {
         List<(int Pitch, double Chance)> found = [];
-        NoisyOr fit = Fit(found, []);
-        while (found.Count < Most && Best(found, fit) is { } best)
+        NoisyOr fit = NoisyOr.Fit(exposures, marks, []);
+        while (found.Count < Most && Best([.. found.Select(pitch => pitch.Pitch)], fit) is { } best)
         {
-            found.Add(best);
-            fit = Fit(found, []);
+            found.Add((best.Pitch, best.Chance));
+            fit = best.Fit;
         }
 
-        return found;
+        return (found, fit);
     }
 
-    private NoisyOr Fit(IEnumerable<(int Pitch, double Chance)> found, IReadOnlyList<int> more) =>
-        NoisyOr.Fit(exposures, marks, [.. found.Select(pitch => pitch.Pitch), .. more]);
-
-    private (int Pitch, double Chance)? Best(List<(int Pitch, double Chance)> found, NoisyOr fit)
+    private (int Pitch, double Chance, NoisyOr Fit)? Best(IReadOnlyList<int> known, NoisyOr fit)
     {
-        int[] known = [.. found.Select(pitch => pitch.Pitch)];
-        HashSet<int> marked = [.. Enumerable.Range(0, marks.Count).Select(fit.RowOf)];
-        (int Pitch, double Chance, NoisyOr Fit)[] fits =
+        (int Pitch, double Chance, NoisyOr Fit)[] supported =
         [
-            .. PitchTests.Of(exposures.Rows, marked, known).Where(test => test.Value <= threshold)
+            .. PitchTests.Of(exposures.Rows, exposures.Among(fit.Rows()), known).Where(test => test.Value <= threshold)
                 .OrderBy(test => test.Value).ThenBy(test => test.Key).Take(MostCandidates)
-                .Select(test => (test.Key, test.Value, Fit(found, [test.Key]))),
+                .Select(test => (Pitch: test.Key, Chance: test.Value, Fit: NoisyOr.Fit(exposures, marks, [.. known, test.Key], fit)))
+                .Where(one => IsSupported(one.Fit, one.Pitch)),
         ];
-        (int Pitch, double Chance, NoisyOr Fit)[] supported = [.. fits.Where(one => IsSupported(one.Fit, one.Pitch))];
-        return supported.Length == 0 ? null : supported.MaxBy(Evidence) is var best ? (best.Pitch, best.Chance) : null;
+        return supported.Length == 0 ? null : supported.MaxBy(Evidence);
     }
 
     /// <summary>
@@ -55,7 +50,18 @@ internal sealed class WeakPitches(Exposures exposures, IReadOnlyList<PartMark> m
 
     private static bool IsSupported(NoisyOr fit, int pitch)
     {
-        (PartMark Mark, double Meant, double Blamed)[] blamed = [.. fit.Attribution(pitch).Where(mark => mark.Blamed >= 0.5)];
-        return blamed.Sum(mark => mark.Blamed) >= LeastBlamed && blamed.Select(mark => mark.Mark.Session).Distinct().Count() >= LeastSessions;
+        double sum = 0;
+        HashSet<int> evenings = [];
+        foreach ((PartMark mark, _, double blamed) in fit.Attribution(pitch).Where(mark => mark.Blamed >= 0.5))
+        {
+            sum += blamed;
+            evenings.Add(mark.Session);
+            if (sum >= LeastBlamed && evenings.Count >= LeastSessions)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

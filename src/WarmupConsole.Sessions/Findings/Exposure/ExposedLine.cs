@@ -3,6 +3,11 @@ namespace WarmupConsole.Sessions.Findings.Exposure;
 /// <summary>What one part is asked for in one key of one exercise. Rungs that ask for the same share one line.</summary>
 public sealed class ExposedLine
 {
+    /// <summary>Equal when part, exercise and all pitches are.</summary>
+    internal static readonly IEqualityComparer<ExposedLine> ByContent = EqualityComparer<ExposedLine>.Create(
+        (a, b) => a is not null && b is not null && a.pitches == b.pitches && a.Part == b.Part && a.Exercise == b.Exercise && a.Pitches.SequenceEqual(b.Pitches),
+        line => HashCode.Combine(line.Part, line.Exercise, line.pitches));
+
     private readonly UInt128 pitches;
 
     /// <param name="part">Id of the part.</param>

@@ -1,6 +1,5 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
-using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Marks;
@@ -14,6 +13,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
     private readonly List<ExposedRung> rungs = [];
     private readonly List<(LoggedMark Mark, int Epoch)> marks = [];
     private readonly Dictionary<int, string> steps = [];
+    private readonly StepClock clock = new();
     private Tonight tonight = Tonight.AsUsual;
     private SessionRecord? last;
     private TimeSpan spent;
@@ -28,6 +28,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             wentBack |= record.At < last.At;
         }
 
+        clock.Add(record, last);
         last = record;
         switch (record.Event)
         {
@@ -59,6 +60,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             Rungs = rungs,
             Marks = [.. marks.Where(mark => mark.Mark.Made.Kind is not null).Select(mark => Heard(mark.Mark, attachment.Of(mark.Mark, mark.Epoch)))],
             Exercises = [.. steps.OrderBy(step => step.Key).Select(step => step.Value)],
+            Led = clock.Steps,
             Weights = choir.Parts.Where(part => tonight.WeightOf(part) < 1).ToDictionary(part => part.Id, tonight.WeightOf),
             UnknownRungs = unknown,
             WasClockSetBack = wentBack,
@@ -70,35 +72,7 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
         string id = steps.GetValueOrDefault(rung.Step, "");
         exercises.TryGetValue(id, out Exercise? exercise);
         unknown += exercise is null ? 1 : 0;
-        rungs.Add(new(rung.Step, rung.Rung, rung.Midi, rung.MilliBpm, spent.TotalMinutes, epoch, at.Nanoseconds, Lines(rung, exercise, id)));
-    }
-
-    private List<ExposedLine> Lines(RungStarted rung, Exercise? exercise, string id)
-    {
-        List<ExposedLine> sung = new(rung.Sing.Count);
-        for (int i = 0; i < Math.Min(rung.Sing.Count, Math.Min(rung.Low.Count, rung.High.Count)); i++)
-        {
-            (int low, int high) = (rung.Low[i], rung.High[i]);
-            if (low is >= 0 and <= 127 && high is >= 0 and <= 127 && low <= high)
-            {
-                sung.Add(lines.Line(exercise, id, (rung.Sing[i], PartOf(rung.Sing[i])), rung.Midi, (low, high)));
-            }
-        }
-
-        return sung;
-    }
-
-    private Part? PartOf(string id)
-    {
-        foreach (Part part in choir.Parts)
-        {
-            if (part.Id == id)
-            {
-                return part;
-            }
-        }
-
-        return null;
+        rungs.Add(new(rung.Step, rung.Rung, rung.Midi, rung.MilliBpm, spent.TotalMinutes, epoch, at.Nanoseconds, lines.Lines(choir, exercise, id, rung)));
     }
 
     private void Complete(RungEnded ended)

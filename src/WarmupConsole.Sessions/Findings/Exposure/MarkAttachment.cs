@@ -30,7 +30,7 @@ internal sealed class MarkAttachment(IReadOnlyList<ExposedRung> rungs)
         }
 
         int shown = Last(mark, IsShown);
-        Dictionary<int, double> weights = Spread(mark, epoch, shown >= 0 ? shown : mark.RungsBefore - 1);
+        List<RungWeight> weights = Spread(mark, epoch, shown >= 0 ? shown : mark.RungsBefore - 1);
         return mark.Made.Pitch is { } pitch ? WithPitch(mark, pitch, weights) : Whole(weights);
     }
 
@@ -54,9 +54,9 @@ internal sealed class MarkAttachment(IReadOnlyList<ExposedRung> rungs)
 
     private static RungWeight[] Only(int index) => index < 0 ? [] : [new(index, 1)];
 
-    private Dictionary<int, double> Spread(LoggedMark mark, int epoch, int shown)
+    private List<RungWeight> Spread(LoggedMark mark, int epoch, int shown)
     {
-        Dictionary<int, double> weights = [];
+        List<RungWeight> weights = [];
         Give(weights, shown, ShareOfShown);
         Give(weights, Math.Max(shown - 1, 0), shown < 0 ? 0 : ShareOfBefore);
         double lagged = 0;
@@ -85,26 +85,33 @@ internal sealed class MarkAttachment(IReadOnlyList<ExposedRung> rungs)
         }
     }
 
-    private static void Give(Dictionary<int, double> weights, int index, double share)
+    private static void Give(List<RungWeight> weights, int index, double share)
     {
-        if (index >= 0 && share > 0)
+        int known = weights.FindIndex(weight => weight.Rung == index);
+        if (known >= 0)
         {
-            weights[index] = weights.GetValueOrDefault(index) + share;
+            weights[known] = new(index, weights[known].Weight + share);
+        }
+        else if (index >= 0 && share > 0)
+        {
+            weights.Add(new(index, share));
         }
     }
 
-    private RungWeight[] WithPitch(LoggedMark mark, int pitch, Dictionary<int, double> weights)
+    private RungWeight[] WithPitch(LoggedMark mark, int pitch, List<RungWeight> weights)
     {
         bool IsAsked(int index) => rungs[index].Lines.Any(line => line.Has(pitch) && (mark.Made.Parts.Count == 0 || mark.Made.Parts.Contains(line.Part)));
-        RungWeight[] asked = Whole(weights.Where(weight => IsAsked(weight.Key)));
+        RungWeight[] asked = Whole([.. weights.Where(weight => IsAsked(weight.Rung))]);
         return asked.Length > 0 ? asked : Only(Last(mark, IsAsked)) is { Length: > 0 } earlier ? earlier : Whole(weights);
     }
 
-    private static RungWeight[] Whole(IEnumerable<KeyValuePair<int, double>> weights)
+    /// <summary>Those that count for anything, made 1 in all; likeliest first, and of equals the last.</summary>
+    private static RungWeight[] Whole(List<RungWeight> weights)
     {
-        KeyValuePair<int, double>[] kept = [.. weights.Where(weight => weight.Value >= Least)];
-        double sum = kept.Sum(weight => weight.Value);
-        return [.. kept.Select(weight => new RungWeight(weight.Key, weight.Value / sum)).OrderByDescending(weight => weight.Weight).ThenByDescending(weight => weight.Rung)];
+        weights.RemoveAll(weight => weight.Weight < Least);
+        weights.Sort((a, b) => b.Weight.CompareTo(a.Weight) is not 0 and int order ? order : b.Rung.CompareTo(a.Rung));
+        double sum = weights.Sum(weight => weight.Weight);
+        return [.. weights.Select(weight => weight with { Weight = weight.Weight / sum })];
     }
 
     private static Pitch? KeyOf(string? ascii) =>

@@ -22,6 +22,9 @@ public sealed record SungSession
     /// <summary>Ids of the exercises led, in order, sung or not.</summary>
     public required IReadOnlyList<string> Exercises { get; init; }
 
+    /// <summary>The steps led, in order, with the time they took.</summary>
+    public IReadOnlyList<LedStep> Led { get; init; } = [];
+
     /// <summary>What the parts weigh that were thin, tired or had colds, by id: above 0 and below 1. The others weigh 1.</summary>
     public IReadOnlyDictionary<string, double> Weights { get; init; } = new Dictionary<string, double>();
 

@@ -42,6 +42,16 @@ public sealed class SettingsFolderTests : IDisposable
     }
 
     [Fact]
+    public void Where_A4_lies_is_kept_beside_the_port_and_within_the_pitches_in_use()
+    {
+        SettingsFolder settings = new(folder.Root);
+        Assert.Null(settings.WriteSettings(new("Piano") { A4Hertz = 442.5 }));
+        Assert.Equal(new MachineSettings("Piano") { A4Hertz = 442.5 }, settings.ReadSettings().Value);
+        folder.Write("format: 1\na4: 467\n", "settings.yaml");
+        Assert.Contains("'a4' is 467, which is out of range (415 to 466 Hz)", Assert.Single(settings.ReadSettings().Problems).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_fault_in_the_settings_is_told_at_its_place()
     {
         folder.Write("format: 1\nprot: x\n", "settings.yaml");

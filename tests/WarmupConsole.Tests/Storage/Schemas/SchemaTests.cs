@@ -4,6 +4,7 @@ using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Needs;
 using WarmupConsole.Storage.Plans;
+using WarmupConsole.Storage.Scores;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tests.Architecture;
 using WarmupConsole.Tests.Tui;
@@ -19,6 +20,7 @@ public sealed class SchemaTests
         ["plan"] = PlanFields.Plan,
         ["needs"] = NeedFields.Needs,
         ["settings"] = SettingsFolder.Fields,
+        ["score-map"] = ScoreMapFields.Map,
     };
 
     public static TheoryData<string> Names => [.. Tables.Keys];
@@ -51,6 +53,7 @@ public sealed class SchemaTests
         Assert.Empty(Faults("exercises", Samples.InParts));
         Assert.Empty(Faults("needs", "format: 1\nneeds:\n  - {part: alto, pitch: E4, piece: Ferry song, bars: 12, until: 2027-05-22}\n  - {purpose: tuning.third, done: 2027-01-01}\n"));
         Assert.Empty(Faults("settings", "format: 1\nport: Stage piano\n"));
+        Assert.Empty(Faults("score-map", "format: 1\nlanguage: la\nlines:\n  - {score: P1, name: Women, voice: \"2\", part: alto}\n  - {score: \"#2\", part: none}\n"));
     }
 
     [Theory]
@@ -76,6 +79,8 @@ public sealed class SchemaTests
     [InlineData("needs", "format: 1\nneeds: [{part: alto}]\n")] // of no kind
     [InlineData("needs", "format: 1\nneeds: [{pitch: C4, region: C4-D4}]\n")] // of two kinds
     [InlineData("settings", "format: 1\nports: x\n")]
+    [InlineData("score-map", "format: 1\nlines: [{score: P1}]\n")] // nobody sings it
+    [InlineData("score-map", "format: 1\nlines: []\n")]
     public void What_the_reader_refuses_for_its_form_the_schema_refuses_too(string kind, string yaml)
     {
         Assert.NotEmpty(Faults(kind, yaml));
@@ -105,6 +110,7 @@ public sealed class SchemaTests
             "choir" => ChoirFile.Read("f", bytes).Problems,
             "plan" => PlanFile.Read("f", bytes).Problems,
             "needs" => NeedsFile.Read("f", bytes, ChoirFile.Read("c", System.Text.Encoding.UTF8.GetBytes(Samples.Choir)).Value!).Problems,
+            "score-map" => ScoreMapFile.Read("f", bytes, null, ChoirFile.Read("c", System.Text.Encoding.UTF8.GetBytes(Samples.Choir)).Value!.Parts).Problems,
             "settings" => new SettingsFolder(Path.GetDirectoryName(folder.Write(yaml, "settings.yaml"))!).ReadSettings().Problems,
             _ => ExerciseFile.Read("f", bytes).Problems,
         };

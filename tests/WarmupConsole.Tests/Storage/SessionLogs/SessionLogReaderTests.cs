@@ -113,6 +113,23 @@ public sealed class SessionLogReaderTests
         Assert.Equal(new MarkUndone(7), Assert.Single(log.Records).Event);
     }
 
+    [Theory]
+    [InlineData("\"id\":1.5")]
+    [InlineData("\"id\":\"1\"")]
+    [InlineData("\"id\":null")]
+    [InlineData("\"id\":[1]")]
+    [InlineData("\"other\":1")]
+    public void A_field_that_is_missing_or_of_another_type_makes_no_record(string field) =>
+        Assert.Equal(DamageKind.NotARecord, Assert.Single(SessionLogReader.Read(Checked(Undone + field)).Damages).Kind);
+
+    [Fact]
+    public void Of_a_field_that_stands_twice_the_last_counts_however_many_stand_between()
+    {
+        string others = string.Concat(Enumerable.Range(0, 40).Select(i => $"\"x{i}\":[{i},{{\"id\":3}}],"));
+        SessionLog log = SessionLogReader.Read(Checked($"{Undone}\"id\":7,{others}\"id\":8"));
+        Assert.Equal(new MarkUndone(8), Assert.Single(log.Records).Event);
+    }
+
     [Fact]
     public void A_line_taken_out_is_told_as_a_gap_with_its_numbers()
     {
@@ -146,6 +163,8 @@ public sealed class SessionLogReaderTests
         Assert.Equal("The Lantern Quay Singers", log.Start!.Choir);
         Assert.Equal("altos ♭ in \"E\"", log.Records.Select(record => record.Event).OfType<MarkMade>().First().Raw);
     }
+
+    private const string Undone = "{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,";
 
     private static byte[] Checked(string body) =>
         Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{body},\"crc\":\"{Crc32.Of(Encoding.UTF8.GetBytes(body)):x8}\"}}\n"));

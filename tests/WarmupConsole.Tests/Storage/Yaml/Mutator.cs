@@ -9,14 +9,18 @@ internal sealed class Mutator(Random random)
     [
         "&x ", "*x", "!t ", "? ", "- ", ": ", "{", "}", "[", "]", "|", ">", "\"", "'", "\t", "#", "%", "@", "`", "---\n", "...\n", "<<: *x",
         "\0", "\u202E", "\r", "~", "\u00e9", "999999999999999999999", "\\u0000", "&x {a: [*x]}", ",,,,", "b", "#", "1/3", "-:64", ":", "/",
+        "<", ">", "&", "&lt;", "&x;", "</note>", "<note>", "<chord/>", "<grace/>", "<!DOCTYPE a [<!ENTITY x \"y\">]>", "<!--", "]]>", "<duration>9999999999</duration>",
+        "<pitch><step>H</step><octave>77</octave></pitch>", "<backup><duration>99</duration></backup>", "<voice>7</voice>", "<measure>", "</part>",
     ];
 
     private static readonly string[] Values =
         ["0", "-1", "1e9", "2147483648", "0.0001", "300", "20", "64", "200", "true", "null", "\"\"", "everyone", "any", "C4-G5", "Cb-1", "B#9", "I:3", "1", "7,,,", "#21", "2027-02-30", "9999-12-31", "1/960"];
 
-    internal byte[] Spoil(string sample)
+    internal byte[] Spoil(string sample) => Spoil(Encoding.UTF8.GetBytes(random.Next(2) == 0 ? ByLines(sample) : sample));
+
+    internal byte[] Spoil(byte[] sample)
     {
-        List<byte> bytes = [.. Encoding.UTF8.GetBytes(random.Next(2) == 0 ? ByLines(sample) : sample)];
+        List<byte> bytes = [.. sample];
         for (int change = random.Next(1, 4); change > 0 && bytes.Count > 0; change--)
         {
             Change(bytes);

@@ -7,6 +7,7 @@ using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Folders;
 using WarmupConsole.Storage.Needs;
 using WarmupConsole.Storage.Plans;
+using WarmupConsole.Storage.Scores;
 using WarmupConsole.Storage.Yaml;
 using WarmupConsole.Tests.Architecture;
 
@@ -18,6 +19,9 @@ namespace WarmupConsole.Tests.Storage.Yaml;
 /// <param name="Use">Reads it, and when it is good does with it what the program would; gives the problems.</param>
 internal sealed record SpoiltFile(string Name, string[] Samples, Func<byte[], IReadOnlyList<FileProblem>> Use)
 {
+    /// <summary>Good files that are no text; in place of samples.</summary>
+    internal byte[][] Packed { get; init; } = [];
+
     private static readonly Choir QuayChoir = ChoirFile.Read("choir.yaml", File.ReadAllBytes(Demo("choir.yaml"))).Value!;
 
     private static readonly Exercise[] Known =
@@ -36,6 +40,7 @@ internal sealed record SpoiltFile(string Name, string[] Samples, Func<byte[], IR
         new("exercises", [Storage.Samples.Exercises, Storage.Samples.InParts, File.ReadAllText(Demo("exercises/own.yaml"))], Exercises),
         new("a choir", [Storage.Samples.Choir, File.ReadAllText(Demo("choir.yaml"))], Choir),
         new("needs", ["format: 1\nneeds:\n  - {part: alto, pitch: E4, piece: Ferry song, bars: 12-15, until: 2027-05-22}\n  - purpose: tuning.third\n    done: 2027-01-01\n  - {region: C5-F5}\n"], bytes => NeedsFile.Read("f", bytes, QuayChoir).Problems),
+        new("a score map", ["format: 1\nlanguage: la\nlines:\n  - {score: P1, name: Women, voice: 1, part: alto}\n  - {score: P2, part: none}\n"], bytes => ScoreMapFile.Read("f", bytes, null, QuayChoir.Parts).Problems),
         new("settings", ["format: 1\nport: \"Stage piano 2\"\n", "format: 1\ninput: piano\npedals:\n  go-on: sustain\n  pin: key 21\n  silence: controller 80, reversed\n"], Settings),
         new("ranges", ["{\"format\": 1, \"from\": \"2027-01-12\", \"part\": \"alto\", \"extreme\": \"G3-D5\", \"comfortable\": \"A3-C5\"}\n"], Ranges),
     ];

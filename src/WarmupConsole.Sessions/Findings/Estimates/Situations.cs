@@ -1,0 +1,42 @@
+using WarmupConsole.Sessions.Findings.Exposure;
+
+namespace WarmupConsole.Sessions.Findings.Estimates;
+
+/// <summary>Rows of one part that are alike in every aspect (the same line at the same tempo in the same third of the warm-up), counted together.</summary>
+internal sealed class Situations
+{
+    private readonly int[] ofRow;
+    private readonly List<(ExposedLine Line, ExposedRung Rung)> examples = [];
+    private readonly List<int> counts = [];
+
+    internal Situations(Exposures exposures, AspectOf values)
+    {
+        (Exposures, Values, ofRow) = (exposures, values, new int[exposures.Rows.Length]);
+        Dictionary<(int Cell, int MilliBpm, string Third), int> known = [];
+        for (int row = 0; row < ofRow.Length; row++)
+        {
+            ExposureRow one = exposures.Rows[row];
+            if (known.TryAdd((exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung)), counts.Count))
+            {
+                examples.Add((one.Line, one.Rung));
+                counts.Add(0);
+            }
+
+            ofRow[row] = known[(exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung))];
+            counts[ofRow[row]]++;
+        }
+    }
+
+    internal Exposures Exposures { get; }
+
+    internal AspectOf Values { get; }
+
+    /// <summary>A line and a rung of each situation.</summary>
+    internal IReadOnlyList<(ExposedLine Line, ExposedRung Rung)> Examples => examples;
+
+    /// <summary>For each situation, how often it was sung.</summary>
+    internal IReadOnlyList<int> Counts => counts;
+
+    /// <summary>The situation of a row.</summary>
+    internal int Of(int row) => ofRow[row];
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace WarmupConsole.Tui.Presentation.Reviewing;
+
+/// <summary>Every text of the review screen that does not come from the review itself.</summary>
+internal static class ReviewTexts
+{
+    internal const string NoLastSession = "The last session cannot be read; see Left out.";
+    internal const string NoFindings = "Nothing stands out yet; chance would explain the marks as well.";
+    internal const string NoHeat = "Nothing was marked.";
+    internal const string HeatHead = "Marked / sung keys that hold the pitch. Shades: · none, ░ below 10 %, ▒ below 25 %, ▓ below 50 %, █ from 50 % on; * beyond the comfortable range.";
+    internal const string MoreParts = "{0} more to the right: make the window wider.";
+    internal const string NoTrends = "There is no finding whose course could be shown.";
+    internal const string TrendHead = "Of the times that the pitch was sung, those put down to it.";
+    internal const string NoAdvice = "No limit should move.";
+    internal const string PurposesHead = "Purpose                         steps  sessions  last";
+    internal const string TimesHead = "Exercise                              times   talk   whole  last";
+    internal const string TimesNote = "Usual talk and whole time with the talk: the middle one of all times it was led, pauses left out.";
+    internal const string Never = "never in these weeks";
+    internal const string ThisTime = "in the last session";
+    internal const string Keys = "← → page   1-8 page   ↑ ↓ line   Space Bksp screenful   Ctrl+Q leave";
+    internal const string KeysShort = "←→ page  ↑↓ line  Ctrl+Q leave";
+
+    internal static IReadOnlyList<string> Views { get; } = ["Last session", "Findings", "Heat map", "Trends", "Ranges", "Purposes", "Times", "Left out"];
+
+    internal static string Ago(int sessions) => sessions == 1 ? "1 session ago" : string.Create(CultureInfo.InvariantCulture, $"{sessions} sessions ago");
+
+    internal static string Lines(int from, int to, int all) => string.Create(CultureInfo.InvariantCulture, $"lines {from}–{to} of {all}");
+}

@@ -1,0 +1,14 @@
+namespace WarmupConsole.Tui.Presentation.Reviewing;
+
+/// <summary>The pages of the review, in the order of their numbers on the screen.</summary>
+public enum ReviewView
+{
+    LastSession,
+    Findings,
+    HeatMap,
+    Trends,
+    Ranges,
+    Purposes,
+    Times,
+    LeftOut,
+}
