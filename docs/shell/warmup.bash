@@ -40,10 +40,10 @@ _warmup() {
         "warmup exercises show") words="--choir --json --help" ;;
         "warmup exercises add") words="--id --title --stage --mode --line --syllables --tempo --dynamics --articulation --purposes --instruction --listen --yes --choir --port --json --help" ;;
         "warmup score") words="map look need drill --help" ;;
-        "warmup score map") words="--part --yes --choir --help" files=yes ;;
+        "warmup score map") words="--part --yes --choir --json --help" files=yes ;;
         "warmup score look") words="--choir --json --html --played --all --language --help" files=yes ;;
-        "warmup score need") words="--part --passage --bars --until --language --choir --help" files=yes ;;
-        "warmup score drill") words="--part --bars --simple-rhythm --syllables --out --language --choir --help" files=yes ;;
+        "warmup score need") words="--part --passage --bars --until --language --choir --json --help" files=yes ;;
+        "warmup score drill") words="--part --bars --simple-rhythm --syllables --out --language --choir --json --help" files=yes ;;
         "warmup shell") words="man bash zsh fish --help" ;;
         "warmup shell man") words="--help" ;;
         "warmup shell bash") words="--help" ;;

@@ -179,6 +179,7 @@ complete -c warmup -n '__fish_seen_subcommand_from score; and not __fish_seen_su
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -l part -x -d 'Who sings a part of the score: "Canto=soprano"; "Piano=none" leaves it out; "Women, voice 2=alto" names one voice. May stand more than once.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -l yes -d 'Ask nothing: keep what is guessed, and what --part says.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -l choir -r -a '(__fish_complete_directories)' -d 'The choir'\''s folder (the one with choir.yaml). Default: the folder you are in.'
+complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -l json -d 'Print JSON for other programs.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -l help -d 'Say what the command takes.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from map' -F
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from look' -l choir -r -a '(__fish_complete_directories)' -d 'The choir'\''s folder (the one with choir.yaml). Default: the folder you are in.'
@@ -195,6 +196,7 @@ complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcom
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -l until -x -d 'The last day on which it matters, as 2027-05-22.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -l language -x -d 'Language of the words, for what is said about vowels: la, it or de. Default: what the score or its mapping file names.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -l choir -r -a '(__fish_complete_directories)' -d 'The choir'\''s folder (the one with choir.yaml). Default: the folder you are in.'
+complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -l json -d 'Print JSON for other programs.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -l help -d 'Say what the command takes.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from need' -F
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l part -x -d 'The part of the choir, or the line of the score by its name where a part sings several.'
@@ -204,6 +206,7 @@ complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcom
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l out -r -F -d 'The file to write (a new one). Default: the choir'\''s exercises folder.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l language -x -d 'Language of the words, for what is said about vowels: la, it or de. Default: what the score or its mapping file names.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l choir -r -a '(__fish_complete_directories)' -d 'The choir'\''s folder (the one with choir.yaml). Default: the folder you are in.'
+complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l json -d 'Print JSON for other programs.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -l help -d 'Say what the command takes.'
 complete -c warmup -n '__fish_seen_subcommand_from score; and __fish_seen_subcommand_from drill' -F
 complete -c warmup -n '__fish_seen_subcommand_from shell; and not __fish_seen_subcommand_from man bash zsh fish' -a man -d 'The manual page: warmup shell man > warmup.1'

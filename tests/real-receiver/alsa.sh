@@ -10,7 +10,7 @@ here="$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)"
 for tool in qemu-system-x86_64 modprobe cpio dpkg apt-get; do
     command -v "$tool" >/dev/null || { echo "skipped: $tool is not installed (Debian: qemu-system-x86 kmod cpio)"; exit 77; }
 done
-ldconfig -p | grep -q 'librtmidi\.so' || { echo "skipped: librtmidi6 is not installed"; exit 77; }
+grep -q 'librtmidi\.so' <<<"$(ldconfig -p)" || { echo "skipped: librtmidi6 is not installed"; exit 77; }
 
 cache="${XDG_CACHE_HOME:-$HOME/.cache}/warmup-alsa-machine"
 work="$(mktemp -d)"

@@ -23,8 +23,9 @@ internal static class ScoreDrillCommand
         Option<string?> output = new("--out") { Description = ScoreTexts.OutAbout, HelpName = "FILE" };
         Option<string?> language = new("--language") { Description = ScoreTexts.LanguageAbout, HelpName = "CODE" };
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("drill", ScoreTexts.DrillAbout) { file };
-        foreach (Option option in (IEnumerable<Option>)[part, bars, simple, syllables, output, language, choir])
+        foreach (Option option in (IEnumerable<Option>)[part, bars, simple, syllables, output, language, choir, json])
         {
             command.Add(option);
         }
@@ -41,7 +42,7 @@ internal static class ScoreDrillCommand
             (ChosenBars? chosen, string problem) = ChosenBars.Of(read.Value, look, parsed.GetValue(part)!, (null, parsed.GetValue(bars)));
             return chosen is null
                 ? Refuse(read.Value.Path, problem, parsed.InvocationConfiguration)
-                : Make(read.Value, look, chosen, new(parsed.GetValue(simple), parsed.GetValue(syllables), parsed.GetValue(output), parsed.GetValue(language)), parsed.InvocationConfiguration);
+                : Make(read.Value, look, chosen, new(parsed.GetValue(simple), parsed.GetValue(syllables), parsed.GetValue(output), parsed.GetValue(language), parsed.GetValue(json)), parsed.InvocationConfiguration);
         });
         return command;
     }
@@ -58,14 +59,20 @@ internal static class ScoreDrillCommand
         (Exercise? exercise, string problem) = DrillExercise.Of(drill, chosen, score, wishes.Syllables);
         return exercise is null ? Refuse("--syllables", problem, surroundings)
             : wishes.Out is null && score.Folder.Exercises.Any(known => known.Id == exercise.Id) ? Refuse(score.Folder.ExercisePathFor(exercise.Id), ScoreTexts.DrillThere, surroundings)
-            : Write(wishes.Out ?? score.Folder.ExercisePathFor(exercise.Id), (exercise, drill), score, surroundings);
+            : Write(wishes.Out ?? score.Folder.ExercisePathFor(exercise.Id), (exercise, drill, wishes.AsJson), score, surroundings);
     }
 
-    private static int Write(string path, (Exercise Exercise, Drill Drill) made, OpenedScore score, InvocationConfiguration surroundings)
+    private static int Write(string path, (Exercise Exercise, Drill Drill, bool AsJson) made, OpenedScore score, InvocationConfiguration surroundings)
     {
         if (ChoirFolder.WriteExercise(path, made.Exercise) is { } reason)
         {
             return Refuse(path, reason, surroundings);
+        }
+
+        if (made.AsJson)
+        {
+            surroundings.Output.WriteLine((ExercisesReport.From([made.Exercise]) with { Written = path }).ToJson());
+            return score.ExitCode;
         }
 
         surroundings.Output.Write(ExercisesText.One(made.Exercise));
@@ -77,5 +84,5 @@ internal static class ScoreDrillCommand
     private static int Refuse(string place, string problem, InvocationConfiguration surroundings) =>
         Problems.Print([FileProblem.Whole(place, problem)], surroundings.Error);
 
-    private sealed record Wishes(bool SimpleRhythm, string? Syllables, string? Out, string? Language);
+    private sealed record Wishes(bool SimpleRhythm, string? Syllables, string? Out, string? Language, bool AsJson);
 }

@@ -15,8 +15,9 @@ internal static class ScoreMapCommand
         Option<string?> choir = Options.Choir();
         Option<bool> yes = new("--yes") { Description = ScoreTexts.MapYesAbout };
         Option<string[]> parts = new("--part") { Description = ScoreTexts.MapPartAbout, HelpName = "A=B" };
+        Option<bool> json = Options.Json();
         Command command = new("map", ScoreTexts.MapAbout);
-        foreach (Option option in (IEnumerable<Option>)[parts, yes, choir])
+        foreach (Option option in (IEnumerable<Option>)[parts, yes, choir, json])
         {
             command.Add(option);
         }
@@ -25,21 +26,22 @@ internal static class ScoreMapCommand
         command.SetAction(parsed =>
         {
             FileRead<OpenedScore> score = OpenedScore.Load(composition, parsed.GetValue(file)!, parsed.GetValue(choir));
+            bool isSure = parsed.GetValue(yes) || parsed.GetValue(json);
             return score.IsGood
-                ? Map(score.Value, parsed.GetValue(parts) ?? [], parsed.GetValue(yes) ? null : composition.Answers, (parsed.GetValue(yes), parsed.InvocationConfiguration))
+                ? Map(score.Value, parsed.GetValue(parts) ?? [], isSure ? null : composition.Answers, (isSure, parsed.GetValue(json), parsed.InvocationConfiguration))
                 : Problems.Print(score.Problems, parsed.InvocationConfiguration.Error);
         });
         return command;
     }
 
-    private static int Map(OpenedScore score, string[] changes, TextReader? answers, (bool Yes, InvocationConfiguration Surroundings) how)
+    private static int Map(OpenedScore score, string[] changes, TextReader? answers, (bool Yes, bool AsJson, InvocationConfiguration Surroundings) how)
     {
         InvocationConfiguration surroundings = how.Surroundings;
         Problems.Print(score.Problems, surroundings.Error);
         string path = ScoreMapFile.PathFor(score.Folder, score.Path);
         if (score.MapPath is not null)
         {
-            surroundings.Output.Write(MapText.Write(score.Title, score.Map));
+            surroundings.Output.Write(how.AsJson ? "" : MapText.Write(score.Title, score.Map));
             return Problems.Print([FileProblem.Whole(score.MapPath, ScoreTexts.MapIsThere)], surroundings.Error);
         }
 
@@ -55,10 +57,11 @@ internal static class ScoreMapCommand
             map = changed;
         }
 
-        surroundings.Output.Write(MapText.Write(score.Title, map));
-        return how.Yes || changes.Length > 0 && answers is null ? Keep(path, map, score, surroundings)
+        surroundings.Output.Write(how.AsJson ? "" : MapText.Write(score.Title, map));
+        return how.AsJson ? Keep(path, map, score, (surroundings, MapReport.From(map, path).ToJson()))
+            : how.Yes || changes.Length > 0 && answers is null ? Keep(path, map, score, (surroundings, ScoreTexts.Kept(path)))
             : answers is null ? Unanswered(surroundings)
-            : Ask(map, score, answers, surroundings) is { } confirmed ? Keep(path, confirmed, score, surroundings)
+            : Ask(map, score, answers, surroundings) is { } confirmed ? Keep(path, confirmed, score, (surroundings, ScoreTexts.Kept(path)))
             : Dropped(surroundings);
     }
 
@@ -85,14 +88,14 @@ internal static class ScoreMapCommand
         }
     }
 
-    private static int Keep(string path, ScoreMap map, OpenedScore score, InvocationConfiguration surroundings)
+    private static int Keep(string path, ScoreMap map, OpenedScore score, (InvocationConfiguration Surroundings, string Words) how)
     {
         if (ScoreMapFile.WriteTo(path, map) is { } reason)
         {
-            return Problems.Print([FileProblem.Whole(path, reason)], surroundings.Error);
+            return Problems.Print([FileProblem.Whole(path, reason)], how.Surroundings.Error);
         }
 
-        surroundings.Output.WriteLine(ScoreTexts.Kept(path));
+        how.Surroundings.Output.WriteLine(how.Words);
         return score.ExitCode;
     }
 

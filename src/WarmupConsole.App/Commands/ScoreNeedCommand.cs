@@ -1,4 +1,5 @@
 using System.CommandLine;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Scores;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
@@ -22,8 +23,9 @@ internal static class ScoreNeedCommand
         Option<string?> until = new("--until") { Description = AppTexts.NeedUntilAbout, HelpName = "DATE" };
         Option<string?> language = new("--language") { Description = ScoreTexts.LanguageAbout, HelpName = "CODE" };
         Option<string?> choir = Options.Choir();
+        Option<bool> json = Options.Json();
         Command command = new("need", ScoreTexts.NeedAbout) { file };
-        foreach (Option option in (IEnumerable<Option>)[part, passage, bars, until, language, choir])
+        foreach (Option option in (IEnumerable<Option>)[part, passage, bars, until, language, choir, json])
         {
             command.Add(option);
         }
@@ -48,12 +50,12 @@ internal static class ScoreNeedCommand
             (ChosenBars? chosen, string problem) = ChosenBars.Of(read.Value, look, parsed.GetValue(part)!, (parsed.GetValue(passage), parsed.GetValue(bars)));
             return chosen is null
                 ? Problems.Print([FileProblem.Whole(read.Value.Path, problem)], surroundings.Error)
-                : Keep(read.Value, chosen, parsed.GetValue(until), surroundings);
+                : Keep(read.Value, chosen, (parsed.GetValue(until), parsed.GetValue(json)), surroundings);
         });
         return command;
     }
 
-    private static int Keep(OpenedScore score, ChosenBars chosen, string? until, InvocationConfiguration surroundings)
+    private static int Keep(OpenedScore score, ChosenBars chosen, (string? Until, bool AsJson) how, InvocationConfiguration surroundings)
     {
         if (NoteRange.Of(chosen.Look.Line.Notes.Where(note => note.Bar >= chosen.From && note.Bar <= chosen.To)) is not { } range)
         {
@@ -61,23 +63,37 @@ internal static class ScoreNeedCommand
         }
 
         ChoirNeed origin = new() { Who = chosen.Look.Singer.Id, Piece = score.Title, Bars = LookText.Bars(score.Score, chosen.From, chosen.To) };
-        FileRead<NeedsBook> book = NeedsBook.Open(score.Folder);
-        List<string> kept = [];
-        foreach (ChoirNeed need in PassageNeeds.Of(chosen.Look.Between(chosen.From, chosen.To), new(range.Lowest.Pitch, range.Highest.Pitch), origin))
+        FileRead<NeedsBook> old = NeedsBook.Open(score.Folder);
+        IReadOnlyList<ChoirNeed> needs = PassageNeeds.Of(chosen.Look.Between(chosen.From, chosen.To), new(range.Lowest.Pitch, range.Highest.Pitch), origin);
+        (FileRead<NeedsBook> book, IReadOnlyList<string> kept) = old.IsGood ? Added(old.Value, needs, how.Until) : (old, []);
+        return !book.IsGood ? Problems.Print(book.Problems, surroundings.Error)
+            : book.Value.Save() is { } reason ? Problems.Print([FileProblem.Whole(NeedsFile.Name, reason)], surroundings.Error)
+            : Tell(how.AsJson ? [Report(book.Value, old.Value!.Needs.Count)] : kept.Select(Printable.Line), score.ExitCode, surroundings);
+    }
+
+    /// <summary>With each need that is not there yet, and what is said of each.</summary>
+    private static (FileRead<NeedsBook> Book, IReadOnlyList<string> Words) Added(NeedsBook old, IReadOnlyList<ChoirNeed> needs, string? until)
+    {
+        FileRead<NeedsBook> book = new(old, []);
+        List<string> words = [];
+        foreach (ChoirNeed need in needs)
         {
-            if (book.Value?.Needs.Any(known => known with { Until = null } == need && known.Done is null) == true)
+            if (book.Value!.Needs.Any(known => known with { Until = null } == need))
             {
-                kept.Add(ScoreTexts.NeedThere(need.WordsIn(book.Value.Notes)));
+                words.Add(ScoreTexts.NeedThere(need.WordsIn(old.Notes)));
                 continue;
             }
 
-            book = book.IsGood ? book.Value.With(Fields(need, until, book.Value.Notes)) : book;
-            kept.Add(book.IsGood ? AppTexts.NeedKept(book.Value.Needs.Count, book.Value.Needs[^1].WordsIn(book.Value.Notes)) : "");
+            book = book.Value.With(Fields(need, until, old.Notes));
+            if (!book.IsGood)
+            {
+                return (book, []);
+            }
+
+            words.Add(AppTexts.NeedKept(book.Value.Needs.Count, book.Value.Needs[^1].WordsIn(old.Notes)));
         }
 
-        return !book.IsGood ? Problems.Print(book.Problems, surroundings.Error)
-            : book.Value.Save() is { } reason ? Problems.Print([FileProblem.Whole(NeedsFile.Name, reason)], surroundings.Error)
-            : Tell(kept, score.ExitCode, surroundings);
+        return (book, words);
     }
 
     private static IReadOnlyList<(string Name, string Value)> Fields(ChoirNeed need, string? until, NoteNaming notes)
@@ -95,11 +111,15 @@ internal static class ScoreNeedCommand
         return [.. all.Where(field => field.Value is not null).Select(field => (field.Name, field.Value!))];
     }
 
+    /// <summary>The needs that are new.</summary>
+    private static string Report(NeedsBook book, int before) =>
+        (NeedsReport.From(book.Needs.Index().Skip(before).Select(need => (need.Index + 1, need.Item))) with { Written = book.FilePath }).ToJson();
+
     private static int Tell(IEnumerable<string> lines, int code, InvocationConfiguration surroundings)
     {
         foreach (string line in lines)
         {
-            surroundings.Output.WriteLine(Printable.Line(line));
+            surroundings.Output.WriteLine(line);
         }
 
         return code;

@@ -33,6 +33,9 @@ internal sealed record ExerciseReport
 
     public string? Articulation { get; init; }
 
+    /// <summary>The keys it has where a plan says nothing about keys; null as usual.</summary>
+    public OwnKeys? Keys { get; init; }
+
     public IReadOnlyList<Phase> Phases { get; init; } = [];
 
     public int? Rounds { get; init; }
@@ -58,7 +61,7 @@ internal sealed record ExerciseReport
             Title = exercise.Title,
             Stage = StageData.Id(exercise.Stage),
             Purposes = [.. exercise.Purposes.Select(PurposeData.Id)],
-            Tempo = new(usual.BeatsPerMinute, from.BeatsPerMinute, to.BeatsPerMinute),
+            Tempo = new(usual.BeatsPerMinute, from.BeatsPerMinute, to.BeatsPerMinute, exercise.LastTempo?.BeatsPerMinute),
             Instruction = exercise.Instruction,
             Listen = exercise.Listen,
             Caution = exercise.Caution,
@@ -81,13 +84,19 @@ internal sealed record ExerciseReport
         Harmony = HarmonyText.Write(exercise.Harmony),
         Dynamics = exercise.Dynamics,
         Articulation = Word(exercise.Articulation),
+        Keys = exercise.Keys is { } keys
+            ? new(keys.Start?.ToAscii(), ExercisesText.Shape(keys.Shape).Replace(' ', '-'), keys.Limit, keys.ReachPercent, keys.ToleranceSemitones, keys.StepSemitones, keys.TakesOctave, keys.MostKeys)
+            : null,
     };
 
     private static string Word<T>(T value)
         where T : struct, Enum => Enum.GetName(value)!.ToLowerInvariant();
 
-    /// <summary>Beats a minute: the usual tempo, the slowest and the quickest.</summary>
-    internal sealed record Bpm(double Default, double From, double To);
+    /// <summary>Beats a minute: the usual tempo, the slowest and the quickest; in the last key, where it has one of its own.</summary>
+    internal sealed record Bpm(double Default, double From, double To, double? Last);
+
+    /// <summary>Keys of its own, as a drill has them.</summary>
+    internal sealed record OwnKeys(string? Start, string Shape, string Limit, int Reach, int Tolerance, int By, bool Octave, int? Most);
 
     /// <param name="Parts">Who sings it: parts or groups.</param>
     /// <param name="Pattern">Their line.</param>

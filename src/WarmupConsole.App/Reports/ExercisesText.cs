@@ -80,7 +80,7 @@ internal static class ExercisesText
         return Words($"{(keys.Start is { } start ? $"from {start} " : "")}{Shape(keys.Shape)}{most}{last}, for {keys.Limit}, {keys.ReachPercent} % beyond comfortable");
     }
 
-    private static string Shape(LadderShape shape) => shape switch
+    internal static string Shape(LadderShape shape) => shape switch
     {
         LadderShape.UpAndBack => "up and back",
         LadderShape.Up => "up",

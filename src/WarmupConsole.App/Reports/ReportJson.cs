@@ -15,6 +15,7 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(PortsReport))]
 [JsonSerializable(typeof(RangesReport))]
 [JsonSerializable(typeof(ReviewReport))]
+[JsonSerializable(typeof(Scores.MapReport))]
 [JsonSerializable(typeof(Scores.ScoreReport))]
 [JsonSerializable(typeof(SeasonReport))]
 [JsonSerializable(typeof(WrittenReport))]

@@ -48,19 +48,16 @@ internal sealed record CutOffRun(string Path, Warmup Warmup, SessionFacts Facts,
         Warmup planned = WarmupBuilder.Build(content.Choir, plan, content.Exercises);
         Warmup warmup = WarmupBuilder.For(facts.Tonight, planned with { Steps = [.. planned.Steps, .. content.PutIn(log.Records)] });
         return facts.Order.Append(facts.StepIndex).All(step => step >= 0 && step < warmup.Steps.Count)
-            ? new(path, warmup, facts, (TimeOf(log.Records, content), TimeOf(SinceStep(log.Records), content)))
+            ? new(path, warmup, facts, (TimeOf(log.Records, content), TimeOf(log.Records, content) - TimeOf(UntilStep(log.Records), content)))
             : null;
     }
 
     private static TimeSpan TimeOf(IReadOnlyList<SessionRecord> records, LoggedContent content) =>
         SessionReview.From(records, content.Choir, content.Exercises).Spent;
 
-    /// <summary>From the last introduction on, where the step's clock began.</summary>
-    private static IReadOnlyList<SessionRecord> SinceStep(IReadOnlyList<SessionRecord> records)
-    {
-        int start = records.Index().Last(record => record.Item.Event is StepStarted).Index;
-        return [.. records.Skip(start)];
-    }
+    /// <summary>Up to the last introduction, where the step's clock began; a pause may have begun before it, so what comes after is not told by itself.</summary>
+    private static IReadOnlyList<SessionRecord> UntilStep(IReadOnlyList<SessionRecord> records) =>
+        [.. records.Take(records.Index().Last(record => record.Item.Event is StepStarted).Index + 1)];
 
     /// <summary>An open run has a plan without steps; null for one that cannot be read any more.</summary>
     private static Plan? PlanOf(RunStarted start, LoggedContent content) =>

@@ -10,7 +10,7 @@ namespace WarmupConsole.App.Scores;
 /// What <c>warmup score look --json</c> prints. A part that several voices sing from stands there as a whole (voice null) and voice by
 /// voice. Notes are counted as they stand: chord members, grace notes and tied continuations each, nothing repeated.
 /// </summary>
-internal sealed record ScoreReport(IReadOnlyList<ScoreReport.Row> Parts)
+internal sealed record ScoreReport(IReadOnlyList<ScoreReport.ScoreRow> Parts)
 {
     private const int Decimals = 1;
 
@@ -18,7 +18,7 @@ internal sealed record ScoreReport(IReadOnlyList<ScoreReport.Row> Parts)
 
     internal string ToJson() => JsonSerializer.Serialize(this, ReportJson.Default.ScoreReport);
 
-    private static IEnumerable<Row> Rows(ScoreLook look, LineLook[] lines)
+    private static IEnumerable<ScoreRow> Rows(ScoreLook look, LineLook[] lines)
     {
         if (lines is [{ Line.Voice: "" } whole])
         {
@@ -30,9 +30,9 @@ internal sealed record ScoreReport(IReadOnlyList<ScoreReport.Row> Parts)
         return [Of(first with { Voice = "" }, NoteRange.Of(first.Part.Notes), []), .. lines.Where(line => line.Line.Voice.Length > 0).Select(Of)];
     }
 
-    private static Row Of(LineLook line) => Of(line.Line, line.Range, [.. line.Passages.Select(passage => Of(line.Line.Part, passage))]);
+    private static ScoreRow Of(LineLook line) => Of(line.Line, line.Range, [.. line.Passages.Select(passage => Of(line.Line.Part, passage))]);
 
-    private static Row Of(ScoreLine line, NoteRange? range, IReadOnlyList<Place> passages) =>
+    private static ScoreRow Of(ScoreLine line, NoteRange? range, IReadOnlyList<Place> passages) =>
         new(line.Name, line.Voice.Length == 0 ? null : line.Voice, Of(line.Part, range?.Lowest), Of(line.Part, range?.Highest), range?.Count ?? 0, passages);
 
     private static Note? Of(ScorePart part, PartNote? note) => note is { } known ? new(known.Midi, known.Pitch.ToAscii(), part.BarNumbers[known.Bar]) : null;
@@ -44,7 +44,7 @@ internal sealed record ScoreReport(IReadOnlyList<ScoreReport.Row> Parts)
         Math.Round(passage.Score, Decimals));
 
     /// <summary>One part or voice; without notes its ends are null.</summary>
-    internal sealed record Row(string Part, string? Voice, Note? Lowest, Note? Highest, int Notes, IReadOnlyList<Place> Passages);
+    internal sealed record ScoreRow(string Part, string? Voice, Note? Lowest, Note? Highest, int Notes, IReadOnlyList<Place> Passages);
 
     /// <summary>A sounding pitch and the printed number of its bar.</summary>
     internal sealed record Note(int Midi, string Name, string Bar);

@@ -1,6 +1,5 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Planning;
@@ -16,7 +15,7 @@ internal static class NeedReader
         ChoirNeed need = new()
         {
             Who = Who(fields, choir),
-            Pitch = ReadPitch(fields),
+            Pitch = PitchField.Read(fields, "pitch"),
             Region = fields.Find("region") is { } region ? MusicField.Read(fields, region, "region", PitchRangeText.Parse)?.Value : null,
             Purpose = fields.Choice<Purpose>("purpose"),
             Piece = fields.Text("piece", ""),
@@ -47,21 +46,5 @@ internal static class NeedReader
         }
 
         return id;
-    }
-
-    private static Pitch? ReadPitch(MapReader fields)
-    {
-        if (fields.Find("pitch") is not { } node)
-        {
-            return null;
-        }
-
-        if (node is YamlText text && Pitch.TryParse(text.Value, out Pitch pitch))
-        {
-            return pitch;
-        }
-
-        fields.Problems.Add(node, StorageTexts.WrongType("pitch", "a pitch such as C4, Bb3 or F#4", node));
-        return null;
     }
 }

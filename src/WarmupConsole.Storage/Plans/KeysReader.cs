@@ -1,5 +1,4 @@
 using WarmupConsole.Music.Ladders;
-using WarmupConsole.Music.Pitches;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Storage.Yaml;
 
@@ -20,7 +19,7 @@ internal static class KeysReader
 
         LadderSpec spec = new()
         {
-            Start = Start(keys),
+            Start = PitchField.Read(keys, "start"),
             Shape = keys.Choice<LadderShape>("shape") ?? LadderShape.UpAndBack,
             Limit = Limit(keys, choir),
             ReachPercent = keys.Whole("reach") ?? 0,
@@ -31,22 +30,6 @@ internal static class KeysReader
         };
         keys.Finish();
         return spec;
-    }
-
-    private static Pitch? Start(MapReader keys)
-    {
-        if (keys.Find("start") is not { } node)
-        {
-            return null;
-        }
-
-        if (node is YamlText text && Pitch.TryParse(text.Value, out Pitch pitch))
-        {
-            return pitch;
-        }
-
-        keys.Problems.Add(node, StorageTexts.WrongType("start", "a pitch such as C4, Bb3 or F#4", node));
-        return null;
     }
 
     private static string Limit(MapReader keys, Choir? choir)

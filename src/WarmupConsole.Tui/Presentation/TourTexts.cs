@@ -20,7 +20,7 @@ public static class TourTexts
     ];
 
     /// <summary>How to go on in the tour, and out of it.</summary>
-    public static string Keys { get; } = $"{Key(LiveAction.GoOn)} next card   any other key ends the tour   {Key(ScreenCommand.Help)} shows all keys at any time";
+    public static string Keys { get; } = $"{Key(LiveAction.GoOn)} next card   other keys end the tour and act   {Key(ScreenCommand.Help)} all keys at any time";
 
     private static string Key(LiveAction action) => KeyTable.Rows.First(row => row.Action == action).Label;
 

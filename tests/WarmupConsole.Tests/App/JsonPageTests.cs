@@ -7,6 +7,7 @@ using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Sound;
 using WarmupConsole.Tests.Architecture;
 using WarmupConsole.Tests.Sessions.Findings.Seasons;
+using WarmupConsole.Tests.Storage.MusicXml;
 
 namespace WarmupConsole.Tests.App;
 
@@ -14,6 +15,8 @@ namespace WarmupConsole.Tests.App;
 public sealed class JsonPageTests
 {
     private const string Page = "docs/json.md";
+
+    private static readonly string Score = Path.Combine(ScoreTable.Folder, "cc0", "lift-every-voice_satb.mxl");
 
     /// <summary>The commands, as typed and as the page heads them, with the shape of what they print; in this order they run in one folder.</summary>
     private static readonly (string Command, string Typed, JsonTypeInfo Shape)[] Rows =
@@ -33,8 +36,11 @@ public sealed class JsonPageTests
         ("exercises list", "exercises list", ReportJson.Default.ExercisesReport),
         ("exercises find WORDS", "exercises find canon", ReportJson.Default.ExercisesReport),
         ("exercises show ID", "exercises show five-note-scale", ReportJson.Default.ExercisesReport),
-        ("score look FILE", "score look {score}", ReportJson.Default.ScoreReport),
         ("exercises add", "exercises add --title Quay --line 1", ReportJson.Default.ExercisesReport),
+        ("score drill FILE", "score drill {score} --part alto --bars 9-10", ReportJson.Default.ExercisesReport),
+        ("score need FILE", "score need {score} --part alto --bars 9-10", ReportJson.Default.NeedsReport),
+        ("score look FILE", "score look {score}", ReportJson.Default.ScoreReport),
+        ("score map FILE", "score map {score}", ReportJson.Default.MapReport),
     ];
 
     /// <summary>Those that need the logs of a season.</summary>
@@ -52,8 +58,7 @@ public sealed class JsonPageTests
         string wanted = $"""
             # What `--json` prints
 
-            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, `export`, `score map`, `score need` and `score drill` write
-            files, and `shell` writes for shells. This page is written from the program's own tables
+            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, `export` writes files, and `shell` writes for shells. This page is written from the program's own tables
             (`WARMUP_ACCEPT=1` with the tests), and a test runs every command of it.
 
             - One object, with names in small letters and underscores. Names may be added, none is taken away or changed.
@@ -61,7 +66,7 @@ public sealed class JsonPageTests
               numbers (60 is middle C). Sentences are those of the text, in the choir's note names. Steps, rungs, lines and columns count from 1.
             - `null` stands where there is nothing to say. `written` names the file that a command wrote.
             - What is wrong is told as text on standard error, and the exit codes are the same: 0 good, 1 findings, 2 bad input or use, 70 a fault of the program.
-            - A command that would ask (`exercises add`) asks nothing with `--json`: what is not given is taken as proposed.
+            - A command that would ask (`exercises add`, `score map`) asks nothing with `--json`: what is not given is taken as proposed.
 
             {string.Join("\n\n", Rows.Concat(SeasonRows).GroupBy(row => row.Shape).Select(Section))}
 
@@ -136,19 +141,14 @@ public sealed class JsonPageTests
     {
         using ToolRun tool = new();
         // What is led, asked or written to a file has nothing else to print.
-        string[] silent = ["run", "plan edit", "ranges check", "export", "score map", "score need", "score drill", "shell man", "shell bash", "shell zsh", "shell fish"];
+        string[] silent = ["run", "plan edit", "ranges check", "export", "shell man", "shell bash", "shell zsh", "shell fish"];
         string[] commands = [.. Leaves(tool, []).Except(silent)];
         Assert.NotEmpty(commands);
         Offenders.None("commands without --json", commands.Where(command => !Help(tool, command).Contains("--json", StringComparison.Ordinal)));
         Offenders.None("commands that docs/json.md does not name", commands.Where(command => !Rows.Concat(SeasonRows).Any(row => row.Typed.StartsWith(command, StringComparison.Ordinal))));
     }
 
-    private static string[] Words(string typed, string value) => [.. typed.Split(' ').Select(word => word switch
-    {
-        "{plan}" or "{finding}" => value,
-        "{score}" => Path.Combine(Repository.Root, "tests/WarmupConsole.Tests/Scores/cc0/aloha-oe_satb-solo-piano.mxl"),
-        _ => word,
-    })];
+    private static string[] Words(string typed, string value) => [.. typed.Split(' ').Select(word => word is "{plan}" or "{finding}" ? value : word == "{score}" ? Score : word)];
 
     /// <summary>Commands without others below them, as typed; a group that also prints by itself is one too.</summary>
     private static IEnumerable<string> Leaves(ToolRun tool, string[] command)

@@ -39,7 +39,9 @@ internal sealed class PlanWriting(NextPlanInput input, OfferBook book, OfferTabl
             offer.Step.TalkSeconds is { } talk && !book.History.IsNew(exercise.Id) ? NextPlanTexts.LearntTalk(talk) : "",
             offer.Step.Tempo is { } tempo ? NextPlanTexts.Quicker(tempo.ToString(), exercise.Tempo.Default.ToString()) : "",
         ];
-        string[] told = [.. reasons.Where(reason => reason.Length > 0)];
+        // What was left out was planned and not sung: "as on" that day would deny it.
+        string habit = reasons.Contains(NextPlanTexts.Owed(input.LastDay)) ? NextPlanTexts.Kept(input.LastDay) : "";
+        string[] told = [.. reasons.Where(reason => reason.Length > 0 && reason != habit)];
         return told.Length > 0 ? told : [NextPlanTexts.Order(exercise.Stage)];
     }
 

@@ -104,7 +104,9 @@ public sealed class NextPlanTests
     {
         SessionReview review = SessionReview.From(Log([]).Records, SampleChoir.Four, SampleExercises.All, SamplePlans.Calm);
         NextPlanResult next = NextPlan.From(Small with { Review = review });
-        Assert.Contains(next.Plan.Steps, step => step.Because.Contains("left out on 16 February, so it comes again"));
+        PlanStep[] owed = [.. next.Plan.Steps.Where(step => step.Because.Contains("left out on 16 February, so it comes again"))];
+        Assert.NotEmpty(owed);
+        Assert.DoesNotContain(owed.SelectMany(step => step.Because), reason => reason.StartsWith("as on", StringComparison.Ordinal));
     }
 
     [Fact]
