@@ -25,9 +25,10 @@ public static class PlanSearch
             return best with { Value = 0 };
         }
 
-        Standing standing = new(problem);
-        TabuSearch tabu = new(problem, standing);
-        int most = Math.Min(problem.MostSteps, problem.Choices.DistinctBy(choice => choice.Exercise).Count());
+        ByExercise exercises = new(problem.Choices);
+        Standing standing = new(problem, exercises);
+        TabuSearch tabu = new(standing, exercises);
+        int most = Math.Min(problem.MostSteps, exercises.Choices.Length);
         int least = Math.Min(most, Math.Max(1, problem.Bands.Sum(band => band.Least)));
         int worse = 0;
         for (int steps = most; steps >= least && worse < Enough; steps--)
@@ -36,7 +37,7 @@ public static class PlanSearch
             (best, worse) = found.IsBetterThan(best) ? (found, 0) : (best, worse + 1);
         }
 
-        PairExchange pairs = new(problem, standing);
+        PairExchange pairs = new(standing, exercises);
         ChosenPlan near = best;
         for (int steps = Math.Max(least, best.Choices.Count - 1); steps <= Math.Min(most, best.Choices.Count + 1); steps++)
         {
