@@ -25,7 +25,7 @@ _warmup() {
         "warmup season") words="--choir --json --help" ;;
         "warmup check") words="--choir --json --help" files=yes ;;
         "warmup keys") words="--choir --exercise --start --shape --limit --reach --tolerance --by --most --octave --json --help" files=yes ;;
-        "warmup export") words="--choir --midi --musicxml --sheet --part --force --help" files=yes ;;
+        "warmup export") words="--choir --midi --musicxml --sheet --part --force --json --help" files=yes ;;
         "warmup new") words="--voices --json --help" files=yes ;;
         "warmup ranges") words="check accept --choir --json --help" ;;
         "warmup ranges check") words="--choir --part --port --help" ;;

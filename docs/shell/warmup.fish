@@ -1,7 +1,7 @@
 # Completions for fish, written by `warmup shell fish`: put this file into ~/.config/fish/completions.
 complete -c warmup -f
 complete -c warmup -n '__fish_use_subcommand' -a run -d 'Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.'
-complete -c warmup -n '__fish_use_subcommand' -a ports -d 'List the MIDI ports and what would be played on.'
+complete -c warmup -n '__fish_use_subcommand' -a ports -d 'List the MIDI ports and inputs, and say what would be played on and listened to.'
 complete -c warmup -n '__fish_use_subcommand' -a review -d 'What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked; and what the logs of the last weeks show.'
 complete -c warmup -n '__fish_use_subcommand' -a plan -d 'Plans from what was heard.'
 complete -c warmup -n '__fish_use_subcommand' -a season -d 'The calendar: warm-ups led and planned, concerts, how far and how difficult each may be, and which rehearsal could go without a warm-up.'
@@ -97,6 +97,7 @@ complete -c warmup -n '__fish_seen_subcommand_from export' -l musicxml -r -F -d 
 complete -c warmup -n '__fish_seen_subcommand_from export' -l sheet -r -F -d 'One page for the music stand (HTML): order, keys, cue chords, tempos, who sings, minutes.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l part -x -d 'For a singer of this part at home (its id or letter): only keys that it sings with ease, and the voice-care card.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l force -d 'Write over an earlier export of the same kind.'
+complete -c warmup -n '__fish_seen_subcommand_from export' -l json -d 'Print JSON for other programs.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -l help -d 'Say what the command takes.'
 complete -c warmup -n '__fish_seen_subcommand_from export' -F
 complete -c warmup -n '__fish_seen_subcommand_from new' -l voices -x -d 'Who sings: satb, sab, ssaa, ttbb, children (in unison), or changing voices.'

@@ -27,10 +27,11 @@ internal static class AppTexts
     internal const string AnewAbout = "Start anew although a run was cut off, without asking.";
     internal const string ChoirAbout = "The choir's folder (the one with choir.yaml). Default: the folder you are in.";
     internal const string JsonAbout = "Print JSON for other programs.";
-    internal const string PortsAbout = "List the MIDI ports and what would be played on.";
+    internal const string PortsAbout = "List the MIDI ports and inputs, and say what would be played on and listened to.";
     internal const string TestAbout = "Play a quiet scale and a chord, to hear whether it is the right instrument.";
     internal const string UseAbout = "Remember NAME for every warm-up on this machine; 'none' for silence, '' to forget it.";
     internal const string PortFromOption = "chosen with --port";
+    internal const string InputOfPort = "it has the name of the port";
     internal const string ReviewAbout = "What the last warm-up showed: three sentences, then its steps, its marks, and the pitches that were marked; and what the logs of the last weeks show.";
     internal const string AllPitchesAbout = "List every pitch that was sung, not only those with marks.";
     internal const string HtmlAbout = "Write the review as one page with charts (a new file), for the browser or for paper.";
@@ -74,6 +75,10 @@ internal static class AppTexts
 
     internal static string AndRecording(string sentence, string path) => $"{sentence} Recording to {path}.";
 
+    internal static string SettingsAt(string path) => $"Settings of this machine (port, input, a4, pedals): {path}";
+
+    internal static string InputFromSettings(string path) => $"input: in {path}";
+
     internal static string PortFromSettings(string path) => $"remembered in {path}; --use '' forgets it";
 
     internal static string Punctual(OnsetFigures onsets) => string.Create(
@@ -94,6 +99,7 @@ internal static class AppTexts
     internal static string SavedTo(string path) => $"Session log: {path}";
 
     internal const string EarAbout = "Listens to a MIDI input for the console. It is started by the console itself.";
+    internal const string HearsNothing = "Nothing is heard: no port was wanted. Write input: NAME in settings.yaml.";
     internal const string PedalsForgotten = "No pedal and no key of the piano does anything any more.";
     internal const string NothingLearnt = "Nothing was learnt.";
     internal const string SettingsFaulty = "the settings have a fault and are left as they are; warmup ports tells which";

@@ -23,6 +23,7 @@ from figures import NANO, Console, row
 
 PARTS_OF_A_BEAT = 12  # patterns have halves, thirds and quarters of beats
 LOSSES = 20
+MOST_MICROSECONDS = 20_000  # of cyclictest's table
 WITHOUT_RIGHTS = ("setpriv", "--bounding-set=-sys_nice", "--inh-caps=-sys_nice")
 
 
@@ -68,11 +69,20 @@ def percentiles(name, errors):
     print(f"| {name} | {len(errors)} | " + " | ".join(f"{error / 1000:.0f}" for error in picked) + " |", flush=True)
 
 
+def reached(counts, wanted):
+    """The microsecond by which so many wakes had come."""
+    for late, count in counts:
+        wanted -= count
+        if wanted <= 0:
+            return late
+    return f"over {MOST_MICROSECONDS}"
+
+
 def measure_onsets(name, folder, seconds, loaded, before=()):
     beside, console, said = [], None, ""
     if loaded:
         beside = [subprocess.Popen([sys.executable, "-c", "while True: pass"]) for _ in range(os.cpu_count())]
-    cyclic = subprocess.Popen(["cyclictest", "-q", "-m", "-t1", "-p80", "-i1000", f"-D{int(seconds)}"], stdout=subprocess.PIPE, text=True) \
+    cyclic = subprocess.Popen(["cyclictest", "-q", "-m", "-t1", "-p80", "-i1000", f"-h{MOST_MICROSECONDS}", f"-D{int(seconds)}"], stdout=subprocess.PIPE, text=True) \
         if loaded and shutil.which("cyclictest") else None
     try:
         console = Console(folder, before=before)
@@ -89,9 +99,12 @@ def measure_onsets(name, folder, seconds, loaded, before=()):
     dropped = re.findall(r"\d+ notes played[^\r\n]*", said)
     print(f"| (the player's own count: {'; '.join(dropped) or 'none'}) | | | | | |")
     if cyclic:
-        figures = re.search(r"C:\s*(\d+) Min:\s*\d+ Act:\s*\d+ Avg:\s*(\d+) Max:\s*(\d+)", cyclic.communicate()[0])
-        print("| cyclictest, SCHED_FIFO 80, in the same run (average, worst) | "
-              + (f"{figures[1]} | {figures[2]} | | | {figures[3]} |" if figures else "no figures | | | | |"))
+        said = cyclic.communicate()[0]
+        counts = [(int(late), int(count)) for late, count in re.findall(r"^(\d{6}) (\d+)$", said, re.MULTILINE)]
+        worst = re.search(r"# Max Latencies: (\d+)", said)
+        total = sum(count for _, count in counts) + int(re.search(r"# Histogram Overflows: (\d+)", said)[1])
+        print(f"| cyclictest, SCHED_FIFO 80, in the same run | {total} | "
+              + " | ".join(str(reached(counts, total * part)) for part in (0.5, 0.99, 0.999)) + f" | {int(worst[1])} |", flush=True)
     elif loaded:
         print("| cyclictest is not installed (Debian: rt-tests) | | | | | |")
 

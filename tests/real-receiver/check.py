@@ -12,6 +12,7 @@
     check.py silenced EVENTS SINCE                  after SINCE came note-offs and then the silence: pedal up, all notes off, all sound
                                                     off; prints the milliseconds to its end
     check.py scale ONSETS PITCHES                   aubio's onsets and pitches are those of the scale of `warmup ports --test`
+    check.py rungs PLAN KEYS.json RUNGS ONSETS PITCHES   they are those of the melody of that step's first RUNGS rungs, one line without chords
 
 EVENTS has one line per event of the receiver: seconds, "event_post_noteon", "..._noteoff" or "..._cc", channel, note or controller, value.
 Nothing here comes from the console's own code: it is a second opinion.
@@ -302,18 +303,41 @@ def check_mark(review_path, raw, part, kind):
     return len(found) == 1 and bool(found[0]["key"]) and bool(found[0]["pitches"])
 
 
+def read_aubio(onsets_path, pitches_path):
+    """Seconds of the onsets, and [(seconds, pitch as a MIDI number)]."""
+    with open(onsets_path, encoding="ascii") as onsets, open(pitches_path, encoding="ascii") as pitches:
+        return [float(line) for line in onsets if line.strip()], [tuple(map(float, line.split())) for line in pitches if line.strip()]
+
+
+def median_pitch(pitches, begin, end):
+    middle = sorted(pitch for at, pitch in pitches if begin <= at <= end and pitch > 0)
+    return middle[len(middle) // 2] if middle else 0.0
+
+
+def check_rungs(plan_path, keys_path, count, onsets_path, pitches_path):
+    """The beginning is the onset with which most pitches are right."""
+    onsets, pitches = read_aubio(onsets_path, pitches_path)
+    _, step = sung_steps(plan_path, keys_path)[0]
+    octave, = set(placements_for(plan_path).values())
+    ends = [at for at, _ in step.notes[1:]] + [step.length]
+    tones = [(number * step.rung_seconds + step.seconds(at), min(1.0, step.seconds(end - at)), rung["midi"] + 12 * octave + note)
+             for number, rung in enumerate(step.rungs[:count]) for (at, note), end in zip(step.notes, ends)]
+    if count > len(step.rungs) or not onsets:
+        print(f"{len(step.rungs)} keys and {len(onsets)} onsets")
+        return False
+    tried = [(start, [abs(median_pitch(pitches, start + at + 0.35 * long, start + at + 0.85 * long) - tone) for at, long, tone in tones]) for start in onsets]
+    start, off = min(tried, key=lambda one: (sum(error > 0.3 for error in one[1]), sum(one[1])))
+    late = [min(abs(onset - start - at) for onset in onsets) for at, _, _ in tones]
+    print(f"{len(tones)} notes of {step.exercise['id']} in {count} keys, pitches at worst {max(off):.2f} semitones off, onsets at worst {1000 * max(late):.0f} ms")
+    return max(off) <= 0.3 and max(late) <= 0.05
+
+
 def check_scale(onsets_path, pitches_path):
     """Eight notes, half a second each; a pitch is the median of the middle of its note, in MIDI numbers."""
-    with open(onsets_path, encoding="ascii") as file:
-        onsets = [float(line) for line in file if line.strip()]
-    with open(pitches_path, encoding="ascii") as file:
-        pitches = [tuple(map(float, line.split())) for line in file if line.strip()]
+    onsets, pitches = read_aubio(onsets_path, pitches_path)
     scale = [60 + step for step in SCALES["major"]] + [72]
     notes = onsets[:len(scale)]
-    heard = []
-    for start in notes:
-        middle = sorted(pitch for at, pitch in pitches if start + 0.15 <= at <= start + 0.4 and pitch > 0)
-        heard.append(middle[len(middle) // 2] if middle else 0.0)
+    heard = [median_pitch(pitches, start + 0.15, start + 0.4) for start in notes]
     gaps = [later - earlier for earlier, later in zip(notes, notes[1:])]
     worst_pitch = max((abs(a - b) for a, b in zip(heard, scale)), default=99)
     worst_gap = max((abs(gap - 0.5) for gap in gaps), default=99)
@@ -335,6 +359,8 @@ def main(command, *args):
         return check_mark(*args)
     if command == "scale":
         return check_scale(*args)
+    if command == "rungs":
+        return check_rungs(args[0], args[1], int(args[2]), args[3], args[4])
     if command == "hanging":
         return check_hanging(*args)
     if command == "sounds":

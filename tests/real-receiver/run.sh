@@ -109,21 +109,21 @@ heard_any() { grep -q 'event_post_noteon' "$events"; }
 shows_saved() { screen | grep -q 'saved'; }
 sounds_now() { ask sounds "$events"; }
 
-start_console() { # HOME: a run with settings and logs of its own; sets console and player
+start_console() { # HOME [PORT PLAN]: a run with settings and logs of its own; sets console and player
     mkdir -p "$1/home" "$1/config" "$1/data" "$1/state"
     : >"$events"
     terminal new-session -d -s console -x 120 -y 36 \
-        "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '$demo' --port fs --anew 2>'$1/stderr'"
+        "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '${3:-$demo}' --port ${2:-fs} --anew 2>'$1/stderr'"
     console="$(terminal display-message -p -t console '#{pane_pid}')"
     until_true 20 shows_something
     until_true 10 pgrep -P "$console" || true
     player="$(pgrep -P "$console" | head -n 1)" || true
 }
-start_singing() { # from the first screen to the first key of the first sung step
+start_singing() { # [STEPS BEFORE IT]: from the first screen to the first key of the first sung step
     local i
     keys Space
     sleep 0.5
-    for ((i = 0; i < first_sung; i++)); do keys Right; sleep 0.3; done
+    for ((i = 0; i < ${1:-$first_sung}; i++)); do keys Right; sleep 0.3; done
     keys Space
 }
 close_terminal() { terminal kill-server 2>/dev/null || true; until_true 5 gone "$console" || true; }
@@ -195,8 +195,8 @@ raw_bytes() {
 }
 check "a synthesizer that reads raw bytes hears the scale and the chord of the port test" raw_bytes
 
-# What the synthesizer makes of it, heard by a third program: pitches and onsets of the port test, live over JACK.
-heard_by_aubio() {
+# What a synthesizer makes of it, heard by a third program: the port test, and the first keys of a warm-up in unison, live over JACK.
+with_an_ear() { # COMMAND...: what it makes sound at the port "ear" is measured; onsets and pitches stand in $work after it
     mkfifo "$work/ear-commands"
     exec 6<>"$work/ear-commands"
     fluidsynth -q -o shell.prompt= -a file -o audio.file.name="$work/ear.wav" -o audio.file.type=wav -r 44100 -m jack -o midi.jack.id=ear \
@@ -204,14 +204,30 @@ heard_by_aubio() {
     local ear="$!"
     trap "kill $ear 2>/dev/null || true" EXIT
     until_true 10 bash -c 'jack_lsp | grep -q ^ear:' || return 1
-    XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port ear >/dev/null || return 1
+    "$@" || return 1
     echo quit >&6
     until_true 10 gone "$ear" || return 1
-    aubioonset -i "$work/ear.wav" -B 512 -H 128 >"$work/onsets.txt" 2>/dev/null && aubiopitch -i "$work/ear.wav" -p yin -u midi -B 4096 -H 512 -s -50 >"$work/pitches.txt" 2>/dev/null || return 1
-    ask scale "$work/onsets.txt" "$work/pitches.txt"
+    rm "$work/ear-commands"
+    aubioonset -i "$work/ear.wav" -B 512 -H 128 >"$work/onsets.txt" 2>/dev/null && aubiopitch -i "$work/ear.wav" -p yin -u midi -B 4096 -H 512 -s -50 >"$work/pitches.txt" 2>/dev/null
 }
+test_ear() { XDG_CONFIG_HOME="$work/ports" timeout 60 "$warmup" ports --test --port ear >/dev/null; }
+scale_heard() { with_an_ear test_ear && ask scale "$work/onsets.txt" "$work/pitches.txt"; }
+
+unison="$work/unison"
+unison_plan="$unison/plans/2027-02-09.yaml"
+sings() { # until the rungs wanted have been sung
+    start_console "$work/unison-run" ear "$unison_plan" || return 1
+    start_singing 0
+    until_true 60 grep -qs "\"rung-ended\".*\"rung\":$((rungs_wanted - 1))," "$unison"/sessions/*.jsonl
+    close_terminal
+}
+rungs_heard() { with_an_ear sings && ask rungs "$unison_plan" "$work/unison.json" "$rungs_wanted" "$work/onsets.txt" "$work/pitches.txt"; }
 if command -v aubioonset >/dev/null && command -v aubiopitch >/dev/null; then
-    check "aubio hears the pitches and onsets of a live scale" heard_by_aubio
+    check "aubio hears the pitches and onsets of a live scale" scale_heard
+    "$warmup" new "$unison" --voices children >/dev/null
+    printf 'format: 1\ndate: 2027-02-09\nminutes: 10\nadvance: rolling\npiano: {style: melody, between: tonic}\nsteps:\n  - exercise: five-note-scale\n    tempo: 66\n' >"$unison_plan"
+    "$warmup" keys "$unison_plan" --json >"$work/unison.json" || true
+    check "aubio hears the pitches and onsets of the melody of $rungs_wanted live keys" rungs_heard
 else
     echo "skipped: aubio is not installed (Debian: aubio-tools)"
 fi

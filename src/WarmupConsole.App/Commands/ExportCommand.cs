@@ -24,7 +24,8 @@ internal static class ExportCommand
         Option<string?> musicXml = new("--musicxml") { Description = AppTexts.MusicXmlAbout, HelpName = "FILE" };
         Option<string?> sheet = new("--sheet") { Description = AppTexts.SheetAbout, HelpName = "FILE" };
         Option<bool> force = new("--force") { Description = AppTexts.ForceAbout };
-        Command command = new("export", AppTexts.ExportAbout) { plan, choir, midi, musicXml, sheet, part, force };
+        Option<bool> json = Options.Json();
+        Command command = new("export", AppTexts.ExportAbout) { plan, choir, midi, musicXml, sheet, part, force, json };
         command.Validators.Add(result =>
         {
             if (new[] { midi, musicXml, sheet }.All(file => result.GetValue(file) is null))
@@ -35,84 +36,76 @@ internal static class ExportCommand
         command.SetAction(parsed =>
         {
             FileRead<Content> read = Content.Load(composition, parsed.GetValue(plan), parsed.GetValue(choir));
-            ExportFiles files = new(parsed.GetValue(midi), parsed.GetValue(musicXml), parsed.GetValue(sheet));
+            Wish wish = new(parsed.GetValue(part), parsed.GetValue(midi), parsed.GetValue(musicXml), parsed.GetValue(sheet), parsed.GetValue(force), parsed.GetValue(json));
             return read.IsGood
-                ? Export(read.Value, parsed.GetValue(part), files, parsed.GetValue(force), parsed.InvocationConfiguration)
+                ? Export(read.Value, wish, parsed.InvocationConfiguration)
                 : Problems.Print(read.Problems, parsed.InvocationConfiguration.Error);
         });
         return command;
     }
 
-    private static int Export(Content content, string? partText, ExportFiles files, bool force, InvocationConfiguration surroundings)
+    private static int Export(Content content, Wish wish, InvocationConfiguration surroundings)
     {
         IReadOnlyList<Part> parts = content.Warmup.Choir.Parts;
-        Part? part = parts.FirstOrDefault(part => part.Id == partText || part.Letters.Contains(partText?.ToLowerInvariant()));
-        if (partText is not null && part is null)
+        Part? part = parts.FirstOrDefault(part => part.Id == wish.Part || part.Letters.Contains(wish.Part?.ToLowerInvariant()));
+        if (wish.Part is not null && part is null)
         {
-            surroundings.Error.WriteLine(AppTexts.NoSuchPart(Printable.Line(partText), parts.Select(part => part.Id)));
+            surroundings.Error.WriteLine(AppTexts.NoSuchPart(Printable.Line(wish.Part), parts.Select(part => part.Id)));
             return ExitCodes.BadInput;
         }
 
         Warmup warmup = part is null ? content.Warmup : HomeWarmup.For(content.Warmup, part);
-        if (WhyNot(warmup, part, files) is { } reason)
+        if (WhyNot(warmup, part, wish) is { } reason)
         {
             return Problems.Print([FileProblem.Whole(content.Plan.Path, reason)], surroundings.Error);
         }
 
-        return FilesTogether.Write([.. Contents(warmup, part, files)], force) is { } problem
-            ? Problems.Print([problem], surroundings.Error)
-            : Tell(warmup, part, files, surroundings.Output);
+        if (FilesTogether.Write([.. Contents(warmup, part, wish)], wish.Force) is { } problem)
+        {
+            return Problems.Print([problem], surroundings.Error);
+        }
+
+        string[] leftOut = [.. warmup.Steps.Index().Where(step => step.Item.Exercise.IsSung && step.Item.Ladder.Rungs.Count == 0).Select(step => TakeAlongTexts.Step(step.Index, step.Item))];
+        surroundings.Output.WriteLine(wish.AsJson ? new ExportReport([.. wish.Named], leftOut).ToJson() : string.Join('\n', Told(wish, leftOut, part)));
+        return ExitCodes.Ok;
     }
 
-    private static string? WhyNot(Warmup warmup, Part? part, ExportFiles files) => warmup.Steps.Count switch
+    private static string? WhyNot(Warmup warmup, Part? part, Wish wish) => warmup.Steps.Count switch
     {
         0 => AppTexts.ExportNoSteps,
         _ when part is not null && warmup.Steps.All(step => step.Ladder.Rungs.Count == 0) => AppTexts.ExportNoKey(PartPlural.Of(part)),
-        _ when files.Midi is not null && warmup.Choir.Parts.Count >= SmfPiece.MostTracks => AppTexts.ExportManyParts(warmup.Choir.Parts.Count, SmfPiece.MostTracks - 1),
+        _ when wish.Midi is not null && warmup.Choir.Parts.Count >= SmfPiece.MostTracks => AppTexts.ExportManyParts(warmup.Choir.Parts.Count, SmfPiece.MostTracks - 1),
         _ => null,
     };
 
-    private static IEnumerable<(string Path, byte[] Bytes)> Contents(Warmup warmup, Part? part, ExportFiles files)
+    private static IEnumerable<(string Path, byte[] Bytes)> Contents(Warmup warmup, Part? part, Wish wish)
     {
         IReadOnlyList<string> remarks = part is null ? [] : [TakeAlongTexts.CareTitle, .. TakeAlongTexts.Care];
-        if (files.Midi is { } midi)
+        if (wish.Midi is { } midi)
         {
             yield return (midi, SmfPiece.Build(WarmupWriter.Write(warmup, remarks)));
         }
 
-        if (files.MusicXml is { } musicXml)
+        if (wish.MusicXml is { } musicXml)
         {
             yield return (musicXml, MusicXmlSheet.Write(warmup, remarks));
         }
 
-        if (files.Sheet is { } sheet)
+        if (wish.Sheet is { } sheet)
         {
             yield return (sheet, Encoding.UTF8.GetBytes(SheetPage.Write(warmup, part)));
         }
     }
 
-    private static int Tell(Warmup warmup, Part? part, ExportFiles files, TextWriter output)
-    {
-        foreach (string path in files.Named)
-        {
-            output.WriteLine(AppTexts.PageWritten(Printable.Line(path)));
-        }
+    private static IEnumerable<string> Told(Wish wish, string[] leftOut, Part? part) =>
+    [
+        .. wish.Named.Select(path => AppTexts.PageWritten(Printable.Line(path))),
+        .. leftOut.Select(AppTexts.ExportLeftOut),
+        .. part is null ? (string[])[] : [$"{TakeAlongTexts.CareTitle}.", .. TakeAlongTexts.Care],
+    ];
 
-        foreach ((int index, WarmupStep step) in warmup.Steps.Index().Where(step => step.Item.Exercise.IsSung && step.Item.Ladder.Rungs.Count == 0))
-        {
-            output.WriteLine(AppTexts.ExportLeftOut(TakeAlongTexts.Step(index, step)));
-        }
-
-        if (part is not null)
-        {
-            output.WriteLine(string.Join('\n', [$"{TakeAlongTexts.CareTitle}.", .. TakeAlongTexts.Care]));
-        }
-
-        return ExitCodes.Ok;
-    }
-
-    /// <summary>The files asked for.</summary>
-    private sealed record ExportFiles(string? Midi, string? MusicXml, string? Sheet)
+    /// <summary>What was asked for.</summary>
+    private sealed record Wish(string? Part, string? Midi, string? MusicXml, string? Sheet, bool Force, bool AsJson)
     {
         internal IEnumerable<string> Named => new[] { Midi, MusicXml, Sheet }.OfType<string>();
     }

@@ -1,12 +1,13 @@
 using System.CommandLine;
 using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
+using WarmupConsole.Midi.Listening;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Sound;
 
 namespace WarmupConsole.App.Commands;
 
-/// <summary><c>warmup ports</c>: what the piano can be played on, what would be used and why, and how it sounds.</summary>
+/// <summary><c>warmup ports</c>: what the piano can be played on, what would be listened to, what would be used and why, and how it sounds.</summary>
 internal static class PortsCommand
 {
     internal static Command Create(Composition composition)
@@ -49,7 +50,10 @@ internal static class PortsCommand
         string why = asked is null ? AppTexts.PortFromSettings(composition.Settings.SettingsPath) : AppTexts.PortFromOption;
         SoundOutlook builtIn = composition.BuiltIn();
         (PortListing listing, PortChoice choice) = (MidiPorts.List(), Ports.Choose(composition, asked));
-        IReadOnlyList<string> lines = asJson ? [PortsReport.From(listing, choice, why, builtIn).ToJson()] : PortOutlook.Lines(listing, choice, why, builtIn);
+        InputOutlook inputs = Ports.Inputs(composition, asked, MidiInputs.List());
+        IReadOnlyList<string> lines = asJson
+            ? [PortsReport.From((listing, choice, why), builtIn, inputs).ToJson()]
+            : [.. PortOutlook.Lines(listing, choice, why, builtIn), "", .. inputs.Lines, "", AppTexts.SettingsAt(composition.Settings.SettingsPath)];
         foreach (string line in lines)
         {
             surroundings.Output.WriteLine(line);

@@ -18,5 +18,6 @@ namespace WarmupConsole.App.Reports;
 [JsonSerializable(typeof(Scores.MapReport))]
 [JsonSerializable(typeof(Scores.ScoreReport))]
 [JsonSerializable(typeof(SeasonReport))]
+[JsonSerializable(typeof(ExportReport))]
 [JsonSerializable(typeof(WrittenReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -12,6 +12,7 @@ internal sealed record ReviewReport(
     double SpentSeconds,
     string Ending,
     IReadOnlyList<ReviewReport.Left> NeverBegan,
+    IReadOnlyList<ReviewReport.Cut> Cuts,
     IReadOnlyList<ReviewReport.Mark> Marks,
     IReadOnlyList<ReviewReport.Count> Pitches)
 {
@@ -22,6 +23,7 @@ internal sealed record ReviewReport(
         Math.Round(review.Spent.TotalSeconds, 1),
         review.Ending,
         [.. review.NotBegun.Select(step => new Left(step.Step + 1, step.ExerciseId))],
+        [.. review.Cuts.Select(cut => new Cut(cut.Step + 1, cut.Title, cut.IsWhole, cut.Saved.TotalSeconds))],
         [.. review.Marks.Select(Of)],
         [.. review.Counts.Select(count => new Count(count.Part, count.Midi, count.Marked, count.Sung))]);
 
@@ -52,6 +54,12 @@ internal sealed record ReviewReport(
     /// <param name="Step">From 1.</param>
     /// <param name="Exercise">Its id.</param>
     internal sealed record Left(int Step, string Exercise);
+
+    /// <param name="Step">From 1.</param>
+    /// <param name="Title">Of its exercise.</param>
+    /// <param name="LeftOut">True when the whole step was left out, false when its way back was.</param>
+    /// <param name="SavedSeconds">As reckoned then.</param>
+    internal sealed record Cut(int Step, string Title, bool LeftOut, double SavedSeconds);
 
     internal sealed record Count(string Part, int Midi, int Marked, int Sung);
 }

@@ -46,7 +46,7 @@ internal static class SheetPage
     private static string Row(Warmup warmup, int index, WarmupStep step, Part? part)
     {
         string number = (index + 1).ToString(CultureInfo.InvariantCulture);
-        string lines = string.Join("", SheetTexts.Lines(step, part).Select(line => $"<small>{Text(line)}</small>"));
+        string lines = string.Join("", SheetTexts.Lines(warmup, step, part).Select(line => $"<small>{Text(line)}</small>"));
         bool isLed = step.Planned > TimeSpan.Zero;
         string[] cells =
         [

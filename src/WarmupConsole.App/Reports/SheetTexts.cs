@@ -16,7 +16,7 @@ internal static class SheetTexts
 {
     internal const string StepsCaption = "The steps in order";
     internal const string CuesTitle = "Cue chords";
-    internal const string CuesAbout = "At the start of a step the tonic chord and two beats of count-in; between two keys the dominant seventh of the next one, then its tonic. Spelled from the root upwards.";
+    internal const string CuesAbout = "At the start of a step the tonic chord (I) and two beats of count-in; before each further key what the step says. Here: the dominant seventh (V7), then the tonic, each from its root upwards.";
     internal const string None = "none";
     internal const string NoKeyFits = "none fits: left out";
 
@@ -32,14 +32,42 @@ internal static class SheetTexts
             : $"{length} Only keys within {part.Range.Comfortable.In(warmup.Choir.Notes)}, where this part sings with ease.";
     }
 
-    /// <summary>Under the title: what is sung or done; for a singer alone also how, and what to mind.</summary>
-    internal static IEnumerable<string> Lines(WarmupStep step, Part? part)
+    /// <summary>Under the title: what is sung or done, and what the piano plays; for a singer alone how it is done and what to mind instead.</summary>
+    internal static IEnumerable<string> Lines(Warmup warmup, WarmupStep step, Part? part)
     {
         Exercise exercise = step.Exercise;
         IEnumerable<string> sung = exercise.Pattern is not { } pattern ? [part is null ? TakeAlongTexts.Rounds(step) : TakeAlongTexts.Phases(step)]
             : part is not null ? [Line(exercise.PatternFor(part)!)]
             : [Line(pattern), .. exercise.Voices.Select(Voice)];
-        return part is null ? sung : sung.Concat(new[] { exercise.Instruction, exercise.Caution }.Where(text => text.Length > 0));
+        return sung.Concat(part is not null ? new[] { exercise.Instruction, exercise.Caution }.Where(text => text.Length > 0) : exercise.IsSung ? [Piano(warmup.PianoOf(step))] : []);
+    }
+
+    /// <summary>"Whole chords with the melody; V7 and I before each key".</summary>
+    internal static string Piano(PianoPart piano)
+    {
+        string style = piano.Style switch
+        {
+            AccompanimentStyle.CueOnly => "Sung alone",
+            AccompanimentStyle.Melody => "Melody alone",
+            AccompanimentStyle.Block => "Whole chords",
+            AccompanimentStyle.Broken => "Broken chords",
+            AccompanimentStyle.BassAndChord => "Bass and chord",
+            _ => "Drone on the tonic and fifth",
+        };
+        string melody = piano is { PlaysMelody: true, Style: not AccompanimentStyle.Melody } ? " with the melody" : "";
+        string between = piano.Between switch
+        {
+            BetweenKeys.Tonic => "I before each key",
+            BetweenKeys.Dominant => "V7 and I before each key",
+            _ => "the last I, then the new one, before each key",
+        };
+        string click = piano.Click switch
+        {
+            Click.CountIn => "; the count-in tapped",
+            Click.EveryBeat => "; every beat tapped",
+            _ => "",
+        };
+        return $"{style}{melody}; {between}{click}";
     }
 
     internal static string Keys(WarmupStep step, NoteNaming notes) => (step.Exercise.IsSung, step.Ladder.Rungs.Count) switch

@@ -20,9 +20,10 @@ internal sealed class Hands : IDisposable
     private readonly Dictionary<int, int> _controllers = [];
     private PedalWatch _watch;
     private PedalLearning? _learning;
-    private EarClient? _ear;
+    private RestartingEar? _ear;
     private string _sentence = "";
     private bool _isOpen;
+    private bool _isDeaf;
 
     internal Hands(SessionHost host, SettingsFolder settings, IMonotonicClock clock)
     {
@@ -33,12 +34,27 @@ internal sealed class Hands : IDisposable
     }
 
     /// <summary>Begins to listen.</summary>
-    internal void Listen(EarClient ear)
+    internal void Listen(RestartingEar ear)
     {
         _ear = ear;
         ear.Heard += Hear;
         ear.Told += Tell;
         ear.Start();
+    }
+
+    /// <summary>Nothing will ever be heard in this run, for this reason.</summary>
+    internal void ListenToNothing(string why) => (_sentence, _isDeaf) = (why, true);
+
+    /// <summary>The console begins to follow; where nothing is heard that could be followed, the director is to know at once.</summary>
+    internal void BeginToFollow()
+    {
+        lock (_lock)
+        {
+            if (!_isOpen && _sentence.Length > 0)
+            {
+                Warn(_sentence);
+            }
+        }
     }
 
     /// <summary>Waits for the control that is to do this; null forgets them all.</summary>
@@ -51,7 +67,7 @@ internal sealed class Hands : IDisposable
             {
                 Keep(Pedals.None, AppTexts.PedalsForgotten);
             }
-            else if (_ear is not null && !_isOpen)
+            else if (!_isOpen && (_isDeaf || _ear is not null))
             {
                 _learning = null;
                 Say($"{AppTexts.NothingLearnt} {_sentence}");
@@ -67,6 +83,11 @@ internal sealed class Hands : IDisposable
     internal void Hear(MidiMessage message)
     {
         Touch touch = new(message.Kind != MidiMessageKind.ControlChange, message.Data1, message.Kind == MidiMessageKind.NoteOff ? 0 : message.Data2);
+        if (touch.IsKey && _host.IsEcho(touch.Number, isDown: touch.Value > 0))
+        {
+            return;
+        }
+
         lock (_lock)
         {
             if (_learning is { } learning)
@@ -102,6 +123,10 @@ internal sealed class Hands : IDisposable
             {
                 _learning = null;
                 Say($"{AppTexts.NothingLearnt} {sentence}");
+            }
+            else if (!isOpen && _host.Session.Follows)
+            {
+                Warn(sentence);
             }
             else if (wasWanted)
             {
@@ -144,6 +169,9 @@ internal sealed class Hands : IDisposable
         Say(trouble is null ? sentence : $"{sentence} {AppTexts.NotSaved(_settings.SettingsPath, trouble)}");
         Show();
     }
+
+    /// <summary>It stays on the screen: what is played leads to nothing.</summary>
+    private void Warn(string sentence) => _host.Post(new LiveInput.Warning(sentence));
 
     private void Say(string sentence) => _host.Post(new LiveInput.News(sentence));
 

@@ -65,10 +65,7 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         run.Host.GivesTour = GivesTour(request);
         run.Host.FirstPicture += () => LookAround(content, run.Host);
         using Hands hands = new(run.Host, composition.Settings, composition.Clock);
-        if (composition.StartEar is { } startEar && Ports.Listening(composition, request.Port) is { Kind: not PortChoiceKind.None } heard)
-        {
-            hands.Listen(startEar(heard));
-        }
+        Listen(hands, Ports.Listening(composition, request.Port));
 
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))
@@ -96,6 +93,18 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         }
 
         return (code, run.Host.IsPlanAsked && code == ExitCodes.Ok);
+    }
+
+    private void Listen(Hands hands, PortChoice heard)
+    {
+        if (heard.Kind == PortChoiceKind.None)
+        {
+            hands.ListenToNothing(AppTexts.HearsNothing);
+        }
+        else if (composition.StartEar is { } start)
+        {
+            hands.Listen(new(() => start(heard), composition.Clock));
+        }
     }
 
     private bool GivesTour(RunRequest request) => request.Tour || (composition.MayGiveTour && !composition.Settings.IsTourSeen);

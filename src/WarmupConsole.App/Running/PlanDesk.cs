@@ -78,7 +78,7 @@ internal sealed class PlanDesk : IPlanDesk, IDisposable
             _player ??= Opened();
             _player.Silence(++_generation);
             _player.SetTimeline(_generation, new(step.Tempo, Beats.Zero, _composition.Clock.Now + LeadTime));
-            _player.Play(_generation, LineNotes.Of(step.Exercise, step.Ladder.Rungs[0].Tonic));
+            _player.Play(_generation, LineNotes.Of(step.Exercise, step.Ladder.Rungs[0]));
             _player.Pump(_composition.Clock.Now);
         }
     }

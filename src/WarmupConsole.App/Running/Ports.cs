@@ -1,4 +1,6 @@
+using WarmupConsole.Midi.Listening;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.App.Running;
@@ -19,9 +21,17 @@ internal static class Ports
         };
     }
 
-    /// <summary>Which input is listened to: by this machine's settings, else the one that belongs to the port.</summary>
+    /// <summary>Which input is listened to: by this machine's settings, else the one that belongs to the port; beside the loudspeaker the first instrument.</summary>
     internal static PortChoice Listening(Composition composition, string? asked) =>
-        composition.Settings.ReadSettings().Value?.Input is { } input ? PortChoice.Named(input) : Choose(composition, asked);
+        composition.Settings.ReadSettings().Value?.Input is { } input ? PortChoice.Named(input)
+        : Choose(composition, asked) is var port && BuiltInSound.IsWished(port) ? PortChoice.First
+        : port;
+
+    /// <summary>What would be listened to, of the inputs there are, and why.</summary>
+    internal static InputOutlook Inputs(Composition composition, string? asked, PortListing listing) => new(
+        listing,
+        Listening(composition, asked),
+        composition.Settings.ReadSettings().Value?.Input is null ? AppTexts.InputOfPort : AppTexts.InputFromSettings(composition.Settings.SettingsPath));
 
     /// <summary>What is wrong with this machine's settings; with any of it the first instrument is played on, and nothing is overwritten.</summary>
     internal static IReadOnlyList<FileProblem> Faults(Composition composition) => composition.Settings.ReadSettings().Problems;

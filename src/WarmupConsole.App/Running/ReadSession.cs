@@ -1,4 +1,3 @@
-using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Findings.Exposure;
 
 namespace WarmupConsole.App.Running;
@@ -11,8 +10,8 @@ internal sealed record ReadSession(string Name, IReadOnlyList<string> LeftOut)
     /// <summary>What it holds, or null when it cannot be understood.</summary>
     internal SungSession? Session { get; init; }
 
-    /// <summary>Its first record: what tells it from other runs.</summary>
-    internal (DateTimeOffset At, RunStarted Start) Run { get; init; }
+    /// <summary>When its first record was written, and the checksum of that line: what tells it from other runs, without its long texts being kept.</summary>
+    internal (DateTimeOffset At, ulong Checksum) Run { get; init; }
 
     /// <summary>Records that were whole.</summary>
     internal int Records { get; init; }

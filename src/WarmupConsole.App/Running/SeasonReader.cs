@@ -8,13 +8,9 @@ namespace WarmupConsole.App.Running;
 /// <summary>Reads session logs, several at once; a log that cannot be read never keeps the others from being read. Then gathers them in order.</summary>
 internal sealed class SeasonReader
 {
-    // Runs are told apart by all that was written at their start; hashing the texts in it would take longer than comparing them once.
-    private static readonly IEqualityComparer<(DateTimeOffset At, RunStarted Start)> SameRun =
-        EqualityComparer<(DateTimeOffset At, RunStarted Start)>.Create((a, b) => a == b, run => run.At.GetHashCode());
-
     private readonly LineBook lines = new();
     private readonly LoggedTexts texts = new();
-    private readonly Dictionary<(DateTimeOffset At, RunStarted Start), (int Index, int Records)> runs = new(SameRun);
+    private readonly Dictionary<(DateTimeOffset At, ulong Checksum), (int Index, int Records)> runs = [];
     private readonly List<SungSession> sessions = [];
     private readonly List<string> leftOut = [];
 
@@ -35,7 +31,7 @@ internal sealed class SeasonReader
         string[] damages = [.. read.Value.Damages.GroupBy(damage => damage.Sentence).Select(same => SeasonTexts.Damaged(name, same.Count(), same.Key))];
         IReadOnlyList<SessionRecord> records = read.Value.Records;
         return read.Value.Start is { } start && LoggedContent.Read(start with { PlanYaml = "" }, records, texts) is { } content
-            ? new(name, damages) { Session = SungSession.From(name, records, content.Choir, content.Exercises, lines), Run = (records[0].At, start), Records = records.Count }
+            ? new(name, damages) { Session = SungSession.From(name, records, content.Choir, content.Exercises, lines), Run = (records[0].At, read.Value.FirstChecksum), Records = records.Count }
             : new(name, [.. damages, SeasonTexts.Unreadable(name, AppTexts.NoStart)]);
     }
 

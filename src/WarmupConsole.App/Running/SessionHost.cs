@@ -25,6 +25,7 @@ internal sealed class SessionHost : ILiveConsole
     private readonly IMonotonicClock _clock;
     private readonly IPlayer _player;
     private readonly Action<SessionEvent> _record;
+    private readonly OwnNotes _own = new();
     private volatile LiveSession _session;
     private volatile ConsoleStatus _status = new("", "", false);
 
@@ -60,6 +61,9 @@ internal sealed class SessionHost : ILiveConsole
     internal Hands? Hands { get; set; }
 
     public void Learn(PedalUse? use) => Hands?.Learn(use);
+
+    /// <summary>True when a key that went down or up was none that anybody played, but what the console plays come back.</summary>
+    internal bool IsEcho(int midi, bool isDown) => _own.IsEcho(midi, isDown, _clock.Now);
 
     /// <summary>A key of the piano was struck; from any thread.</summary>
     internal void Play(int midi)
@@ -161,16 +165,24 @@ internal sealed class SessionHost : ILiveConsole
         switch (effect)
         {
             case LiveEffect.SetTimeline timeline:
+                _own.SetTimeline(timeline.Timeline, _clock.Now);
                 _player.SetTimeline(timeline.Generation, timeline.Timeline);
                 break;
             case LiveEffect.Play play:
+                _own.Play(play.Notes, _clock.Now);
                 _player.Play(play.Generation, play.Notes);
                 break;
             case LiveEffect.Silence silence:
                 _player.Silence(silence.Generation);
+                _own.Silence(_clock.Now);
                 break;
             case LiveEffect.Record fact:
                 _record(fact.Event);
+                if (fact.Event is FollowChanged { Follows: true })
+                {
+                    Hands?.BeginToFollow();
+                }
+
                 break;
             default:
                 throw new InvalidOperationException($"No way to perform {effect.GetType().Name}.");

@@ -15,6 +15,9 @@ public sealed class EarClient(IPlayerLink link) : IDisposable
     /// <summary>A sentence for the director; true while an input is open.</summary>
     public event Action<string, bool>? Told;
 
+    /// <summary>The process has ended unasked, with these last words; nothing comes after it.</summary>
+    public event Action<string>? Ended;
+
     /// <summary>Begins; subscribe first.</summary>
     public void Start() => new Thread(Read) { IsBackground = true, Name = "from ear" }.Start();
 
@@ -42,7 +45,7 @@ public sealed class EarClient(IPlayerLink link) : IDisposable
 
         if (!_ends)
         {
-            Told?.Invoke(ListeningTexts.Ended(link.LastWords), false);
+            Ended?.Invoke(link.LastWords);
         }
     }
 

@@ -5,6 +5,29 @@ namespace WarmupConsole.Midi.Listening;
 /// <summary>The machine's MIDI inputs: a piano is found by the same wish as for playing on it.</summary>
 public static class MidiInputs
 {
+    /// <summary>The names of all inputs, without the numbers that change.</summary>
+    public static PortListing List()
+    {
+        if (!RtMidiLibrary.IsPresent)
+        {
+            IReadOnlyList<string> devices = new RawDevices().Names();
+            return new(devices, devices.Count == 0 ? ListeningTexts.NoLibrary : null);
+        }
+
+        using QuietStandardError quiet = new();
+        List<string> names = [];
+        foreach (int api in RtMidiOut.Apis())
+        {
+            if (RtMidiIn.Create(api) is { } input)
+            {
+                names.AddRange(input.Names().Select(PortNames.WithoutNumbers));
+                input.Close();
+            }
+        }
+
+        return new(names, names.Count == 0 ? ListeningTexts.NoneFound : null);
+    }
+
     public static InputOpening Open(PortChoice choice) => choice.Kind == PortChoiceKind.None
         ? new(null, ListeningTexts.NotWanted)
         : RawDevices.IsPath(choice) || !RtMidiLibrary.IsPresent

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
+using WarmupConsole.Midi.Sound;
 using WarmupConsole.Midi.Timing;
 using WarmupConsole.Music.Rhythm;
 
@@ -20,7 +21,7 @@ public static class PlayerProcess
         PlayerEngine engine = new(openPort);
         PlayerLoop loop = new(engine, waiter, input, output);
         using Timer force = new(_ => Environment.Exit(Failed));
-        using PortWatcher watcher = new(() => engine.Watched, new PortLookout().Names, loop.See);
+        using PortWatcher watcher = new(() => engine.Watched, new PortLookout(BuiltInSound.Plays).Names, loop.See);
         watcher.Start();
         using Timer watch = new(_ => EndIfStuck(loop), null, Rounds, Rounds);
         loop.InputEnded += () => EndSoon(force);

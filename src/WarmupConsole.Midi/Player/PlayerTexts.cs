@@ -14,7 +14,7 @@ internal static class PlayerTexts
     internal static string StartsAgain(string sentence) => $"{sentence} It is started again: go on leads in to the same key.";
 
     internal static string GivenUp(string sentence) =>
-        $"{sentence} It was started {RestartingPlayer.MostRestarts} times within a minute and ended each time. The run goes on without sound; leave and start the console again to hear it.";
+        $"{sentence} It was started {RestartLimit.Most} times within a minute and ended each time. The run goes on without sound; leave and start the console again to hear it.";
 
     internal static string NotStarted(string reason) =>
         $"The player could not be started again: {reason} The run goes on without sound; leave and start the console again to hear it.";

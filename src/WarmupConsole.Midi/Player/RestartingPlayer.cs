@@ -13,15 +13,10 @@ namespace WarmupConsole.Midi.Player;
 /// </summary>
 public sealed class RestartingPlayer : IPlayer
 {
-    /// <summary>A player that ends more often than this within a minute would do so for ever.</summary>
-    public const int MostRestarts = 3;
-
-    private static readonly TimeSpan Within = TimeSpan.FromMinutes(1);
-
     private readonly Lock _lock = new();
     private readonly Func<int, IPlayer> _start;
     private readonly IMonotonicClock _clock;
-    private readonly Queue<Moment> _restarts = [];
+    private readonly RestartLimit _limit;
     private readonly List<(long Generation, IReadOnlyList<ScoreNote> Notes)> _missed = [];
     private IPlayer _player;
     private PortChoice? _choice;
@@ -35,7 +30,7 @@ public sealed class RestartingPlayer : IPlayer
     /// <param name="clock">Measures how often that happens.</param>
     public RestartingPlayer(Func<int, IPlayer> start, IMonotonicClock clock)
     {
-        (_start, _clock) = (start, clock);
+        (_start, _clock, _limit) = (start, clock, new(clock));
         _player = StartNext();
     }
 
@@ -131,30 +126,13 @@ public sealed class RestartingPlayer : IPlayer
             }
 
             _isUp = false;
-            again = MayStartAgain();
+            again = _limit.MayStartAgain();
         }
 
         Reported?.Invoke(report with { Sentence = again ? PlayerTexts.StartsAgain(report.Sentence) : PlayerTexts.GivenUp(report.Sentence) });
 
         // On a thread of its own: starting a process takes longer than a call to a player may.
         new Thread(() => Replace(source, again)) { IsBackground = true, Name = "player restart" }.Start();
-    }
-
-    private bool MayStartAgain()
-    {
-        Moment now = _clock.Now;
-        while (_restarts.TryPeek(out Moment first) && now - first > Within)
-        {
-            _restarts.Dequeue();
-        }
-
-        if (_restarts.Count == MostRestarts)
-        {
-            return false;
-        }
-
-        _restarts.Enqueue(now);
-        return true;
     }
 
     private void Replace(IPlayer ended, bool again)

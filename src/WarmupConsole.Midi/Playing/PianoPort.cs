@@ -52,7 +52,7 @@ internal sealed class PianoPort(Func<PortChoice, PortOpening> openPort)
         (_failed, _isLost) = (false, true);
         _port.Lose();
         _watched = _watched?.AfterLoss();
-        return new(PortTexts.Lost(_port.Name));
+        return new(_port.LostSentence);
     }
 
     // Failing to return is not told: the watcher comes again.
@@ -70,7 +70,7 @@ internal sealed class PianoPort(Func<PortChoice, PortOpening> openPort)
             Send(message);
         }
 
-        return TakeLoss() ?? new Frame.PortOpened(wasLost ? PortTexts.Back(opening.Port.Name) : opening.Sentence);
+        return TakeLoss() ?? new Frame.PortOpened(wasLost ? opening.Port.BackSentence : opening.Sentence);
     }
 
     // A device that was away may have forgotten everything. The first message also makes the way to it ready, before a note depends on it.

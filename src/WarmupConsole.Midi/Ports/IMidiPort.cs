@@ -6,6 +6,12 @@ public interface IMidiPort
     /// <summary>The name for the director.</summary>
     string Name { get; }
 
+    /// <summary>What the director is told when it is lost.</summary>
+    string LostSentence => PortTexts.Lost(Name);
+
+    /// <summary>What the director is told when it is there again.</summary>
+    string BackSentence => PortTexts.Back(Name);
+
     /// <summary>Sends one whole message with its status byte. False when the port is lost; later calls are then useless but harmless.</summary>
     bool Send(ReadOnlySpan<byte> message);
 

@@ -44,19 +44,26 @@ public static class MidiPorts
             return new(new NullPort(), true, PortTexts.NothingWanted);
         }
 
-        if (BuiltInSound.IsWished(choice))
-        {
-            return BuiltInSound.TryOpen(choice, a4) ?? new(new NullPort(), false, PortTexts.NoLoudspeaker);
-        }
-
-        PortOpening opening = OpenTuned(choice, a4);
+        PortOpening opening = BuiltInSound.IsWished(choice) ? OpenLoudspeaker(choice, a4) : OpenTuned(choice, a4);
         if (choice.Kind == PortChoiceKind.First && opening.Watch?.Device is null)
         {
             opening = BuiltInSound.TryOpen(choice, a4) ?? opening;
         }
 
         opening = opening with { Watch = opening.Watch ?? new(choice, null) };
-        return opening with { Port = new ReturningPort(opening, wish => OpenTuned(wish, a4)) };
+        return opening with { Port = new ReturningPort(opening, watch => OpenAgain(watch, a4)) };
+    }
+
+    private static PortOpening OpenLoudspeaker(PortChoice choice, Tuning tuning) => BuiltInSound.TryOpen(choice, tuning)
+        ?? new(new NullPort(), false, PortTexts.NoLoudspeaker) { Watch = new(choice, null) { LoudspeakerIsLost = true } };
+
+    /// <summary>An instrument before the loudspeaker, if both are there.</summary>
+    private static PortOpening? OpenAgain(PortWatch watch, Tuning tuning)
+    {
+        PortOpening? device = BuiltInSound.IsWished(watch.Wish) ? null : OpenTuned(watch.Wish, tuning);
+        return device?.Watch?.Device is not null ? device
+            : watch.LoudspeakerIsLost && BuiltInSound.TryOpen(watch.Wish, tuning) is { } loudspeaker ? loudspeaker with { Watch = new(watch.Wish, null) }
+            : null;
     }
 
     private static PortOpening OpenTuned(PortChoice choice, Tuning tuning)

@@ -1,14 +1,24 @@
+using WarmupConsole.Midi.Sound;
+
 namespace WarmupConsole.Midi.Ports;
 
 /// <summary>The full names of the machine's ports, again and again, through handles of its own that stay open. Used by one thread.</summary>
-internal sealed class PortLookout
+/// <param name="loudspeakerPlays">Whether the machine's loudspeaker can be opened; asked only while it is lost.</param>
+public sealed class PortLookout(Func<bool> loudspeakerPlays)
 {
     private const int LooksBetweenAttempts = 4;
     private readonly Dictionary<int, RtMidiOut> _outputs = [];
     private readonly JackServer _jack = new();
     private int _looks;
 
-    internal IReadOnlyList<string> Names(PortWatch watch)
+    public IReadOnlyList<string> Names(PortWatch watch)
+    {
+        bool isWished = BuiltInSound.IsWished(watch.Wish);
+        IReadOnlyList<string> loudspeaker = watch.LoudspeakerIsLost && loudspeakerPlays() ? [isWished ? watch.Wish.Name : BuiltInSound.Name] : [];
+        return isWished ? loudspeaker : [.. Devices(watch), .. loudspeaker];
+    }
+
+    private IReadOnlyList<string> Devices(PortWatch watch)
     {
         if (RawDevices.IsPath(watch.Wish))
         {

@@ -2,13 +2,17 @@ namespace WarmupConsole.Midi.Ports;
 
 /// <summary>A port whose device may go and come back while everything around it stays: it is opened again by its name.</summary>
 /// <param name="first">What came of opening it at first.</param>
-/// <param name="open">Opens it again.</param>
-public sealed class ReturningPort(PortOpening first, Func<PortChoice, PortOpening> open) : IMidiPort
+/// <param name="open">Opens it again; null as long as it is not there.</param>
+public sealed class ReturningPort(PortOpening first, Func<PortWatch, PortOpening?> open) : IMidiPort
 {
     private IMidiPort _device = first.Port;
     private PortWatch? _watch = first.Watch;
 
     public string Name => _device.Name;
+
+    public string LostSentence => _device.LostSentence;
+
+    public string BackSentence => _device.BackSentence;
 
     public bool Send(ReadOnlySpan<byte> message) => _device.Send(message);
 
@@ -22,13 +26,7 @@ public sealed class ReturningPort(PortOpening first, Func<PortChoice, PortOpenin
 
     public PortOpening? Return()
     {
-        if (_watch is not { Device: null } watch)
-        {
-            return null;
-        }
-
-        PortOpening again = open(watch.Wish);
-        if (again.Watch?.Device is null)
+        if (_watch is not { Device: null } watch || open(watch) is not { } again)
         {
             return null;
         }

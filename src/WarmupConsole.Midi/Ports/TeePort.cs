@@ -5,6 +5,10 @@ public sealed class TeePort(IMidiPort first, IMidiPort second) : IMidiPort
 {
     public string Name => first.Name;
 
+    public string LostSentence => first.LostSentence;
+
+    public string BackSentence => first.BackSentence;
+
     public bool Send(ReadOnlySpan<byte> message)
     {
         bool sent = first.Send(message);

@@ -33,6 +33,14 @@ public static class BuiltInSound
         });
     }
 
+    /// <summary>True when the loudspeaker can be opened now.</summary>
+    public static bool Plays()
+    {
+        IAudioOutput? output = AudioOutputs.TryOpen();
+        output?.Close();
+        return output is not null;
+    }
+
     /// <summary>Opens it; null without a loudspeaker.</summary>
     internal static PortOpening? TryOpen(PortChoice choice, Tuning tuning)
     {

@@ -46,6 +46,11 @@ public sealed class SoundPort : IMidiPort
 
     public string Name { get; }
 
+    /// <summary>No cable: a loudspeaker is lost to the sound system.</summary>
+    public string LostSentence => SoundTexts.Lost;
+
+    public string BackSentence => SoundTexts.Back;
+
     /// <summary>What the source does not know is taken and has no effect.</summary>
     public bool Send(ReadOnlySpan<byte> message) =>
         !_isClosed && !_isLost && (!MidiMessage.TryDecode(message, out MidiMessage known) || _stream.TrySend(known));

@@ -3,12 +3,12 @@ using WarmupConsole.Music.Rhythm;
 namespace WarmupConsole.Midi.Timing;
 
 /// <summary>
-/// Waits in the kernel for a timer or a wake, and spins for the last 0.3 ms: a thread that the kernel wakes is late by less than
-/// that as a rule. Allocates nothing while it waits.
+/// Waits in the kernel for a timer or a wake, and spins for the last 1.5 ms: on a busy machine, 999 of 1000 times that the kernel wakes
+/// a thread it is late by less. Ten chords a second cost 1.5 % of a core. Allocates nothing while it waits.
 /// </summary>
 public sealed unsafe class LinuxWaiter : IWaiter
 {
-    private const long SpinNanoseconds = 300_000;
+    private const long SpinNanoseconds = 1_500_000;
     private const long NanosecondsPerSecond = 1_000_000_000;
     private readonly Lock _closing = new();
     private readonly IMonotonicClock _clock;

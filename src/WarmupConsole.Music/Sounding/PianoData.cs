@@ -29,4 +29,8 @@ public static class PianoData
 
     /// <summary>As files and logs write it: "bass-and-chord".</summary>
     public static string Id(AccompanimentStyle style) => Rows[(int)style].Id;
+
+    /// <summary>The one style whose name begins with these letters; null where none does, or several do.</summary>
+    public static AccompanimentStyle? Find(string letters) =>
+        Rows.Where(row => letters.Length > 0 && row.Id.StartsWith(letters, StringComparison.OrdinalIgnoreCase)).ToArray() is [var only] ? only.Style : null;
 }

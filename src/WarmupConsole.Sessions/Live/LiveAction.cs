@@ -54,6 +54,9 @@ public enum LiveAction
     /// <summary>A part sings this step in the other octave, or in its own again.</summary>
     SwapOctave,
 
+    /// <summary>What the piano plays while the choir sings, from the next key of this step on.</summary>
+    Accompany,
+
     /// <summary>Put an exercise in behind the present step.</summary>
     InsertNext,
 

@@ -66,6 +66,8 @@ internal static class LiveGuards
 
     public static LiveGuard HasRungs { get; } = new("a ladder", LiveTexts.NoKeys, session => session.Rungs.Count > 0);
 
+    public static LiveGuard HasSong { get; } = new("something to sing", LiveTexts.NothingToAccompany, session => session.Rungs.Count > 0);
+
     public static LiveGuard CanBreatheLonger { get; } = new("a longer breath", LiveTexts.BreathLimits, session => Breath(session) is < LiveBreath.Longest);
 
     public static LiveGuard CanBreatheShorter { get; } = new("a shorter breath", LiveTexts.BreathLimits, session => Breath(session) is > LiveBreath.Shortest);
@@ -76,7 +78,7 @@ internal static class LiveGuards
     private static readonly LiveGuard[] All =
     [
         Always, Held, NotHeld, Paused, NotPaused, HasKeys, HasPhases, HasNothing, NextStep, LastStep, PreviousStep, NextKey, LastKey,
-        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn, NotLeading, HasRungs, CanBreatheLonger, CanBreatheShorter,
+        Rolls, Waits, SameTempo, NewTempo, NextPhase, LastPhase, CanGoFaster, CanGoSlower, HasTempo, CanTurn, NotLeading, HasRungs, HasSong, CanBreatheLonger, CanBreatheShorter,
         HasCut, Leads, Follows,
     ];
 

@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Pitches;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
@@ -23,6 +24,9 @@ public abstract record LiveInput
 
     /// <summary>This part, by its id, in the other octave, or in its own again.</summary>
     public sealed record SwapOctave(string PartId) : LiveInput;
+
+    /// <summary>The piano plays this while the choir sings.</summary>
+    public sealed record Accompany(AccompanimentStyle Style) : LiveInput;
 
     /// <summary>Put in this step, now or next, and keep its exercise in the log as this text.</summary>
     public sealed record Insert(WarmupStep Step, string ExerciseYaml, bool Now) : LiveInput;

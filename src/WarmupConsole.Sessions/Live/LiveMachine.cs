@@ -93,6 +93,9 @@ public static class LiveMachine
             case LiveInput.SwapOctave:
                 Act(LiveAction.SwapOctave, input, states);
                 break;
+            case LiveInput.Accompany:
+                Act(LiveAction.Accompany, input, states);
+                break;
             case LiveInput.Trouble or LiveInput.News or LiveInput.Warning:
                 Hear(input, states);
                 break;
@@ -169,7 +172,7 @@ public static class LiveMachine
     private static void Act(LiveAction action, LiveInput? asked, LiveStates states)
     {
         LiveTurn turn = states.Turn;
-        bool asksMore = action is LiveAction.JumpToKey or LiveAction.ChooseParts or LiveAction.SwapOctave or LiveAction.InsertNext or LiveAction.InsertNow;
+        bool asksMore = action is LiveAction.JumpToKey or LiveAction.ChooseParts or LiveAction.SwapOctave or LiveAction.Accompany or LiveAction.InsertNext or LiveAction.InsertNow;
         if ((states.WhyNot(action) ?? (asksMore && asked is null ? LiveTexts.SayWhich : null)) is { } reason)
         {
             turn.Tell(reason);

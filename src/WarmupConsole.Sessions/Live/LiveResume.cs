@@ -47,6 +47,7 @@ internal static class LiveResume
             TempoKey = facts.TempoKey,
             Voicing = facts.Voicing,
             BreathBeats = facts.BreathBeats == 0 ? null : facts.BreathBeats,
+            Style = facts.Style,
             Clocks = session.Clocks with { IsRunning = !facts.HasEnded && !inKeys },
         };
     }

@@ -85,6 +85,9 @@ public sealed record LiveSession
     /// <summary>Who sings in this step, where the director changed that.</summary>
     public Voicing Voicing { get; init; } = Voicing.AsPlanned;
 
+    /// <summary>What the piano plays where the director changed it in this step; null as planned.</summary>
+    public AccompanimentStyle? Style { get; init; }
+
     /// <summary>What the piano gave by hand since the last silence, or null.</summary>
     public Sounded? Sounded { get; init; }
 
@@ -127,8 +130,10 @@ public sealed record LiveSession
         : BreathBeats is { } beats ? Warmup.Steps[StepIndex] with { Plan = Warmup.Steps[StepIndex].Plan with { BreathBeats = beats } }
         : Warmup.Steps[StepIndex];
 
-    /// <summary>What the piano plays in the present step; as usual where there is none.</summary>
-    public PianoPart Piano => Step is { } step ? Warmup.PianoOf(step) : PianoPart.Usual;
+    /// <summary>What the piano plays in the present step from the next key on; as usual where there is none.</summary>
+    public PianoPart Piano => Step is not { } step ? PianoPart.Usual
+        : Style is { } style ? Warmup.PianoOf(step) with { Style = style }
+        : Warmup.PianoOf(step);
 
     /// <summary>The steps whose way back was cut, as it ran late.</summary>
     public Shortened Shortened { get; init; } = Shortened.None;

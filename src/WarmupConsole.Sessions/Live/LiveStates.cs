@@ -23,6 +23,7 @@ internal sealed class LiveStates
     private readonly LiveVoices voices;
     private readonly LiveChords chords;
     private readonly LiveBreath breath;
+    private readonly LivePiano piano;
     private readonly LiveCuts cuts;
     private readonly LiveFollow follow;
     private readonly RungLeading rungs;
@@ -37,6 +38,7 @@ internal sealed class LiveStates
         voices = new(turn);
         chords = new(turn, holds);
         breath = new(turn);
+        piano = new(turn);
         cuts = new(turn);
         follow = new(turn, holds, tempo, voices);
         rungs = new(turn, holds, tempo, voices, chords);
@@ -210,6 +212,7 @@ internal sealed class LiveStates
         Stay(state, LiveTrigger.ShorterBreath, LiveGuards.CanBreatheShorter, breath.Shorter);
         Stay(state, LiveTrigger.HoldChord, LiveGuards.HasRungs, chords.HoldOrRelease);
         Stay(state, LiveTrigger.BuildChord, LiveGuards.HasRungs, chords.Build);
+        Stay(state, LiveTrigger.Accompany, LiveGuards.HasSong, () => piano.Change(((LiveInput.Accompany)turn.Asked!).Style));
         Stay(state, LiveTrigger.ChooseParts, LiveGuards.HasRungs, () => voices.Choose(((LiveInput.Sing)turn.Asked!).PartIds));
         Stay(state, LiveTrigger.SwapOctave, LiveGuards.HasRungs, () => voices.Swap(((LiveInput.SwapOctave)turn.Asked!).PartId));
     }

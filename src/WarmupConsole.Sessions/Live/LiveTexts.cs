@@ -25,7 +25,8 @@ internal static class LiveTexts
     public const string NothingToTurnTo = "There is no key behind this one to turn back to.";
     public const string NoMark = "There is no mark to take back or move.";
     public const string FirstRung = "This mark already belongs to the first key of its step.";
-    public const string SayWhich = "It needs a name: a key, parts, or an exercise.";
+    public const string SayWhich = "It needs a name: a key, parts, an exercise, or what the piano plays.";
+    public const string NothingToAccompany = "Nothing is sung in this step: the piano has nothing to play.";
     public const string BreathLimits = "A breath between two keys lasts 1 to 8 beats; this is the end of it, or the step has no keys.";
     public const string LeadsOn = "The piano leads to the next key; ask again once it is sung.";
     public const string ChordIsWhole = "Every part has its tone; the key for the held chord releases it.";
@@ -70,6 +71,14 @@ internal static class LiveTexts
 
     public static string BreathOf(string beats) => $"breath, in beats: {beats}";
 
+    public static string PianoFromNextKey(string words) => $"piano, from the next key: {words}";
+
+    public static string PianoFromKeyAfter(string words) => $"piano, from the key after this one: {words}";
+
+    public static string PianoOnceItLeads(string words) => $"piano, once the console leads again: {words}";
+
+    public static string PianoPlaysThat(string words) => $"The piano plays that already: {words}.";
+
     public static string ToneHeld(string part) => $"held: up to {part}";
 
     public static string PutInNext(string title) => $"put in: {title}";
@@ -96,6 +105,7 @@ internal static class LiveTexts
     {
         (LiveState.Ready, _) => NotStarted,
         (LiveState.Finished, _) => Over,
+        (LiveState.Phase, LiveAction.Accompany) => NothingToAccompany,
         (LiveState.Phase, _) => NoKeys,
         (LiveState.Follow, _) => FollowWaits,
         (_, LiveAction.OneMoreKey or LiveAction.TurnRound) => KeysNotBegun,

@@ -24,6 +24,7 @@ internal enum LiveTrigger
     JumpToKey = LiveAction.JumpToKey,
     ChooseParts = LiveAction.ChooseParts,
     SwapOctave = LiveAction.SwapOctave,
+    Accompany = LiveAction.Accompany,
     InsertNext = LiveAction.InsertNext,
     InsertNow = LiveAction.InsertNow,
     TakeCut = LiveAction.TakeCut,

@@ -121,6 +121,7 @@ internal sealed class StepLeading(LiveTurn turn, LiveHolds holds)
             NextKeyCued = false,
             WarnedBeyondExtreme = false,
             BreathBeats = null,
+            Style = null,
             Voicing = Voicing.AsPlanned,
             ProofAsked = false,
             KeyIsHeard = false,

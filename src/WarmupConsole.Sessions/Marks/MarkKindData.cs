@@ -32,5 +32,9 @@ public static class MarkKindData
     public static IReadOnlyList<MarkKind> Of(Choir choir) => [.. choir.OwnMarkKinds, .. Usual];
 
     /// <summary>The kind with that id in this choir, or null when none has it (a log from another time).</summary>
-    public static MarkKind? Find(Choir choir, string id) => Of(choir).FirstOrDefault(kind => kind.Id == id);
+    public static MarkKind? Find(Choir choir, string id)
+    {
+        ArgumentNullException.ThrowIfNull(choir);
+        return choir.OwnMarkKinds.FirstOrDefault(kind => kind.Id == id) ?? Usual.FirstOrDefault(kind => kind.Id == id);
+    }
 }

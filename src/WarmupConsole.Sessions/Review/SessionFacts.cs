@@ -1,3 +1,4 @@
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
@@ -43,6 +44,9 @@ public sealed record SessionFacts
     /// <summary>Beats of breath in the step where they were changed; 0 as planned.</summary>
     public int BreathBeats { get; init; }
 
+    /// <summary>What the piano plays in the step where it was changed; null as planned, and for a style that this version does not know.</summary>
+    public AccompanimentStyle? Style { get; init; }
+
     /// <summary>The order of the steps by their numbers, where it was changed; empty as planned.</summary>
     public IReadOnlyList<int> Order { get; init; } = [];
 
@@ -82,9 +86,10 @@ public sealed record SessionFacts
             TempoKey = 0,
             Voicing = Voicing.AsPlanned,
             BreathBeats = 0,
+            Style = null,
         },
         StepsOver => None with { Tonight = Tonight, Marks = Marks, NextMarkId = NextMarkId, Order = Order, Shortened = Shortened, Follows = Follows, Hold = Hold },
-        PartsChosen or OctaveChanged or BreathChanged or OrderChanged or CutTaken or FollowChanged or TonightTold => AfterChange(happened),
+        PartsChosen or OctaveChanged or BreathChanged or AccompanimentChanged or OrderChanged or CutTaken or FollowChanged or TonightTold => AfterChange(happened),
         LeadInStarted leadIn => this with { RungIndex = leadIn.Rung, TempoKey = leadIn.Rung, Progress = RungProgress.Begun },
         RungStarted rung => this with { RungIndex = rung.Rung, TempoKey = rung.Rung, Progress = RungProgress.Begun },
         RungEnded { Whole: true } => this with { Progress = RungProgress.Over },
@@ -115,6 +120,7 @@ public sealed record SessionFacts
         CutTaken { Keys: > 0 } cut => this with { Shortened = Shortened.With(cut.Step, cut.Keys) },
         FollowChanged follow => this with { Follows = follow.Follows },
         BreathChanged breath => this with { BreathBeats = breath.Beats },
+        AccompanimentChanged piano => this with { Style = PianoData.Find(piano.Style) },
         _ => this,
     };
 

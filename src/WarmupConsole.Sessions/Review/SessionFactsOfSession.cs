@@ -31,6 +31,7 @@ public static class SessionFactsOfSession
             TempoKey = session.TempoKey,
             Voicing = session.Voicing,
             BreathBeats = session.BreathBeats ?? 0,
+            Style = session.Style,
         };
     }
 

@@ -18,9 +18,9 @@ public static class Catalogue
     private static FileRead<IReadOnlyList<Exercise>> ReadAll()
     {
         ExerciseCollection all = new();
-        foreach (string name in EmbeddedFile.NamesUnder(Name + "/"))
+        foreach (FileRead<IReadOnlyList<Exercise>> file in EmbeddedFile.NamesUnder(Name + "/").AsParallel().AsOrdered().Select(name => ExerciseFile.Read(name, EmbeddedFile.Read(name))))
         {
-            all.Add(Name, ExerciseFile.Read(name, EmbeddedFile.Read(name)));
+            all.Add(Name, file);
         }
 
         return all.Finish();

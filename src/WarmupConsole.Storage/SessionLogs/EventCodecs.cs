@@ -33,6 +33,7 @@ internal static class EventCodecs
         new("rehearsal-marked", typeof(RehearsalMarked), EventJson.Default.RehearsalMarked, Rehearsed),
         new("octave-changed", typeof(OctaveChanged), EventJson.Default.OctaveChanged, static (in RecordFields f) => new OctaveChanged(f.Int("step"u8), f.Text("part"u8), f.Int("octaves"u8))),
         new("breath-changed", typeof(BreathChanged), EventJson.Default.BreathChanged, static (in RecordFields f) => new BreathChanged(f.Int("step"u8), f.Int("beats"u8))),
+        new("accompaniment-changed", typeof(AccompanimentChanged), EventJson.Default.AccompanimentChanged, static (in RecordFields f) => new AccompanimentChanged(f.Int("step"u8), f.Text("style"u8))),
         new("mark-moved", typeof(MarkMoved), EventJson.Default.MarkMoved, static (in RecordFields f) => new MarkMoved(f.Int("id"u8), f.Int("step"u8), f.Int("rung"u8))),
         new("mark-worded", typeof(MarkWorded), EventJson.Default.MarkWorded, Worded),
         new("mark-undone", typeof(MarkUndone), EventJson.Default.MarkUndone, static (in RecordFields f) => new MarkUndone(f.Int("id"u8))),

@@ -5,6 +5,7 @@ namespace WarmupConsole.Storage.SessionLogs;
 
 /// <summary>Generated writers for the fields of each event.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Serialization)]
+[JsonSerializable(typeof(AccompanimentChanged))]
 [JsonSerializable(typeof(BreathChanged))]
 [JsonSerializable(typeof(CutTaken))]
 [JsonSerializable(typeof(FollowChanged))]

@@ -82,7 +82,8 @@ internal ref struct RecordEnvelope
     }
 
     /// <summary>On the right name the reader moves to its value.</summary>
-    private static bool Is(ref Utf8JsonReader reader, ReadOnlySpan<byte> name) => reader.ValueTextEquals(name) && reader.Read();
+    private static bool Is(ref Utf8JsonReader reader, ReadOnlySpan<byte> name) =>
+        (reader.ValueIsEscaped ? reader.ValueTextEquals(name) : reader.ValueSpan.SequenceEqual(name)) && reader.Read();
 
     private static int? Whole(ref Utf8JsonReader reader) => reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out int value) ? value : null;
 

@@ -19,6 +19,8 @@ internal sealed class SequenceCheck
 
     internal IReadOnlyList<LogDamage> Damages => damages;
 
+    internal ulong FirstChecksum => kept.Count == 0 ? 0 : kept[0].Checksum;
+
     internal void Add(SessionRecord record, ReadOnlySpan<byte> line, long offset)
     {
         ulong checksum = BinaryPrimitives.ReadUInt64LittleEndian(line[(line.Length - LogFormat.TailLength + LogFormat.TailStart.Length)..]);

@@ -18,7 +18,7 @@ public static class SessionLogReader
             start += line.Length + 1;
         }
 
-        return new(order.Records, order.Damages);
+        return new(order.Records, order.Damages) { FirstChecksum = order.FirstChecksum };
     }
 
     private static void Judge(ReadOnlySpan<byte> line, long offset, bool isEnded, SequenceCheck order)

@@ -40,6 +40,7 @@ public static class KeyTable
         Live(LiveAction.InsertNow, LineUse.Always, "Ctrl+X", "Ctrl+X"),
         Live(LiveAction.ChooseParts, LineUse.WhenClosed, "(", "("),
         Live(LiveAction.SwapOctave, LineUse.WhenClosed, ")", ")"),
+        Live(LiveAction.Accompany, LineUse.Always, "Ctrl+A", "Ctrl+A"),
         Live(LiveAction.CueAgain, LineUse.WhenClosed, "\"", "\""),
         Live(LiveAction.HoldChord, LineUse.WhenClosed, "_", "_"),
         Live(LiveAction.BuildChord, LineUse.WhenClosed, "&", "&"),

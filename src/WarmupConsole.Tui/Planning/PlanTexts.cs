@@ -85,7 +85,7 @@ public static class PlanTexts
         [PlanCommand.Take] = ("take", "Takes this exercise into the plan."),
         [PlanCommand.EraseLetter] = ("erase", "Takes the last letter back."),
         [PlanCommand.Back] = ("back", "Back to the plan without taking anything."),
-        [PlanCommand.Hear] = ("hear", "Plays the line in its first key."),
+        [PlanCommand.Hear] = ("hear", "Plays what is sung in its first key, all parts together."),
         [PlanCommand.Silence] = ("silence", "Everything is silent at once."),
         [PlanCommand.Undo] = ("undo", "Takes the last change back."),
         [PlanCommand.Write] = ("write", "Writes the plan into its file; comments of steps that did not change stay."),

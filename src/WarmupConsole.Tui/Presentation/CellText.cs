@@ -9,11 +9,20 @@ public static class CellText
 {
     private const string Replacement = "\uFFFD";
 
+    /// <summary>Most of a screen is made of these, so they are neither cut out nor looked at again.</summary>
+    private static readonly string[] Ascii = [.. Enumerable.Range(0, 128).Select(code => ((char)code).ToString())];
+
     /// <summary>The characters as a reader counts them; controls become a visible sign, invisible ones are left out.</summary>
     public static IEnumerable<string> Split(string text)
     {
         for (int at = 0; at < text.Length;)
         {
+            if (IsPlain(text[at]) && (at + 1 == text.Length || char.IsAscii(text[at + 1])))
+            {
+                yield return Ascii[text[at++]];
+                continue;
+            }
+
             int length = StringInfo.GetNextTextElementLength(text, at);
             string element = Harmless(text.Substring(at, length));
             at += length;
@@ -26,7 +35,12 @@ public static class CellText
 
     public static int Columns(string text) => Split(text).Sum(ColumnsOf);
 
-    public static int ColumnsOf(string element) => Math.Clamp(element.GetColumns(), 1, 2);
+    public static int ColumnsOf(string element) => element switch
+    {
+        [var only] when IsPlain(only) => 1,
+        [var only] when Rune.TryCreate(only, out Rune rune) => Math.Clamp(rune.GetColumns(), 1, 2),
+        _ => Math.Clamp(element.GetColumns(), 1, 2),
+    };
 
     /// <summary>The text without anything that is not shown.</summary>
     public static string Clean(string text) => string.Concat(Split(text));
@@ -96,19 +110,30 @@ public static class CellText
         yield return piece.ToString();
     }
 
+    /// <summary>One that stands for itself, whatever plain character follows.</summary>
+    private static bool IsPlain(char character) => character is >= ' ' and <= '~';
+
     private static string Harmless(string element)
     {
+        if (element is [var only] && char.GetUnicodeCategory(only) is var category && category != UnicodeCategory.Surrogate && InsteadOf(category) is null)
+        {
+            return element;
+        }
+
         StringBuilder kept = new();
         foreach (Rune rune in element.EnumerateRunes())
         {
-            kept.Append(Rune.GetUnicodeCategory(rune) switch
-            {
-                UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => Replacement,
-                UnicodeCategory.Format or UnicodeCategory.OtherNotAssigned => "",
-                _ => rune.ToString(),
-            });
+            kept.Append(InsteadOf(Rune.GetUnicodeCategory(rune)) ?? rune.ToString());
         }
 
         return kept.ToString();
     }
+
+    /// <summary>What stands for a character that must not reach the terminal; null for one that may.</summary>
+    private static string? InsteadOf(UnicodeCategory category) => category switch
+    {
+        UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => Replacement,
+        UnicodeCategory.Format or UnicodeCategory.OtherNotAssigned => "",
+        _ => null,
+    };
 }

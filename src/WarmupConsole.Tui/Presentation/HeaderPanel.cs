@@ -1,4 +1,5 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Live;
 
 namespace WarmupConsole.Tui.Presentation;
@@ -6,10 +7,16 @@ namespace WarmupConsole.Tui.Presentation;
 /// <summary>The first row: which step, at what tempo, and the state in a word.</summary>
 internal static class HeaderPanel
 {
+    private const string Gap = "   ";
+    private const int LeastTitle = 8;
+
+    /// <summary>What there is room for does not come and go with the word at the right.</summary>
+    private static readonly int WidestState = ScreenTexts.States.Values.Concat(ScreenTexts.Holds.Values.Select(hold => $" {hold} ")).Max(CellText.Columns);
+
     internal static void Draw(Pane pane, ScreenModel model)
     {
         string state = StateWord(model.Session);
-        pane.WriteFit(0, 0, CellText.Fit(Left(model), pane.Width - CellText.Columns(state) - 2), Ink.Strong);
+        pane.WriteFit(0, 0, Left(model, pane.Width - WidestState - 2), Ink.Strong);
         pane.WriteRight(0, state, HoldWord(model.Session).Length == 0 ? Ink.Live : Ink.Alert);
     }
 
@@ -23,11 +30,32 @@ internal static class HeaderPanel
     internal static string HoldWord(LiveSession session) =>
         session.Sounded is { UntilReleased: true } ? ScreenTexts.HeldWord : ScreenTexts.Holds[session.Hold];
 
-    private static string Left(ScreenModel model) => model switch
+    private static string Left(ScreenModel model, int columns) => model switch
     {
-        { Session.State: LiveState.Ready or LiveState.Finished } or { Exercise: null } => Choir(model.Session),
-        { Exercise: { } exercise } => string.Join("   ", Place(model.Session), exercise.Title, Tempo(model.Session), Touch(exercise)).TrimEnd(),
+        { Session.State: LiveState.Ready or LiveState.Finished } or { Exercise: null } => CellText.Fit(Choir(model.Session), columns),
+        { Exercise: { } exercise } => InStep(model.Session, exercise, columns),
     };
+
+    /// <summary>Where there is no room for all, what the piano plays is left out; once the director has changed it, how it is sung is, and then the title is shortened.</summary>
+    private static string InStep(LiveSession session, Exercise exercise, int columns)
+    {
+        (string place, string tempo, string touch, string piano) = (Place(session), Tempo(session), Touch(exercise), Piano(session, exercise));
+        string whole = Joined(place, exercise.Title, tempo, touch, piano);
+        if (CellText.Columns(whole) <= columns)
+        {
+            return whole;
+        }
+
+        int others = CellText.Columns(Joined(place, tempo, piano)) + Gap.Length;
+        string title = session.Style is null ? exercise.Title : CellText.Fit(exercise.Title, Math.Max(LeastTitle, columns - others));
+        return CellText.Fit(Joined(place, title, tempo, session.Style is null ? touch : piano), columns);
+    }
+
+    private static string Joined(params IEnumerable<string> pieces) => string.Join(Gap, pieces.Where(piece => piece.Length > 0));
+
+    /// <summary>What the piano plays: "piano: broken chords"; nothing while it follows.</summary>
+    private static string Piano(LiveSession session, Exercise exercise) =>
+        exercise.IsSung && !session.Follows ? ScreenTexts.Of(ScreenTexts.PianoPlays, PianoData.Words(session.Piano.Style)) : "";
 
     private static string Place(LiveSession session) => ScreenTexts.Of("{0}/{1}", session.Place + 1, session.Order.Count);
 

@@ -44,6 +44,7 @@ public static class ScreenTexts
     public const string Rolling = "rolling";
     public const string TempoToCome = "→{0:0.#}";
     public const string Following = "following";
+    public const string PianoPlays = "piano: {0}";
     public const string Waiting = "waiting at each key";
 
     public const string Sings = "▶";
@@ -158,6 +159,7 @@ public static class ScreenTexts
         [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
         [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
         [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
+        [PromptKind.Piano] = ("piano", "1 cue only, 2 melody, 3 chords, 4 broken, 5 bass and chord, 6 drone"),
         [PromptKind.Tonight] = ("tonight", "Part first: t 2, b 3 colds, a tired; alone for everyone: tired. Only Enter: as usual."),
         [PromptKind.Rehearsal] = ("piece, bars, heard", "Such as: Harbour hymn 12-15 a flat at B4"),
         [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),
@@ -210,6 +212,7 @@ public static class ScreenTexts
         [LiveAction.JumpToKey] = ("jump to key", "Asks for a key and leads in to it; the ladder goes on from there."),
         [LiveAction.ChooseParts] = ("who sings", "Asks which parts sing on, or everyone; the ladder goes as far as they go."),
         [LiveAction.SwapOctave] = ("octave", "Asks which part changes its octave, there and back."),
+        [LiveAction.Accompany] = ("accompany", "Asks what the piano plays while the choir sings, from the next key of this step on."),
         [LiveAction.InsertNext] = ("put in next", "Looks for an exercise by letters or purpose and puts it in behind this step."),
         [LiveAction.InsertNow] = ("put in now", "The same, and leaves this step for it at once; back leads to this one again."),
         [LiveAction.TakeCut] = ("take cut", "Takes the cut that is offered when the warm-up runs late; every other step stays as it is."),

@@ -56,6 +56,9 @@ public abstract class CanvasWindow : Runnable
     protected override bool OnIsRunningChanging(bool oldIsRunning, bool newIsRunning) =>
         (!newIsRunning && !_mayStop) || base.OnIsRunningChanging(oldIsRunning, newIsRunning);
 
+    /// <summary>The rows cover all of it.</summary>
+    protected override bool OnClearingViewport() => true;
+
     /// <summary>Every key ends here, so that no binding from elsewhere (a configuration file in the folder, say) can act.</summary>
     protected override bool OnKeyDown(Key key)
     {

@@ -6,6 +6,9 @@ public enum PromptKind
     Key,
     Parts,
     Octave,
+
+    /// <summary>What the piano plays while the choir sings.</summary>
+    Piano,
     InsertNext,
     InsertNow,
 

@@ -1,6 +1,7 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
@@ -26,6 +27,7 @@ public sealed record PromptLine(PromptKind Kind, string Text)
         LiveAction.JumpToKey => PromptKind.Key,
         LiveAction.ChooseParts => PromptKind.Parts,
         LiveAction.SwapOctave => PromptKind.Octave,
+        LiveAction.Accompany => PromptKind.Piano,
         LiveAction.InsertNext => PromptKind.InsertNext,
         LiveAction.InsertNow => PromptKind.InsertNow,
         _ => null,
@@ -52,6 +54,7 @@ public sealed record PromptLine(PromptKind Kind, string Text)
         PromptKind.InsertNext or PromptKind.InsertNow or PromptKind.Pedal => null,
         PromptKind.Tonight => TonightText.Read(Text, session.Warmup.UsualChoir) is { } tonight ? [new LiveInput.TellTonight(tonight, Text)] : null,
         PromptKind.Rehearsal => Text.Trim().Length > 0 ? [new LiveInput.RehearsalKept(Text)] : [],
+        PromptKind.Piano => PianoData.Find(Text.Trim()) is { } style ? [new LiveInput.Accompany(style)] : null,
         PromptKind.Parts => TypedParts.Find(Text, session.Warmup.Choir) is { } parts ? [new LiveInput.Sing(parts)] : null,
         _ => Swapped(session.Warmup.Choir) is { Count: > 0 } parts ? [.. parts.Select(part => new LiveInput.SwapOctave(part))] : null,
     };

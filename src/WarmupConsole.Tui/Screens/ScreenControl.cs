@@ -1,6 +1,7 @@
 using Terminal.Gui.Input;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Hands;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
@@ -274,21 +275,32 @@ public sealed class ScreenControl(ILiveConsole console)
         }
     }
 
-    /// <summary>A digit takes what stands behind it.</summary>
     private void TypeInPrompt(PromptLine prompt, string text)
     {
-        if (prompt.Kind == PromptKind.Pedal && text is [>= '0' and <= '9' and char use] && use - '0' <= PedalUseData.All.Count)
-        {
-            Prompt = null;
-            console.Learn(use == '0' ? null : PedalUseData.All[use - '1']);
-        }
-        else if (prompt.IsSearch && text is [>= '1' and <= '9' and char digit] && digit - '1' < Found.Count)
-        {
-            Insert(prompt, Found[digit - '1']);
-        }
-        else
+        if (text is not [>= '0' and <= '9' and char digit] || !Take(prompt, digit - '0'))
         {
             Prompt = prompt.Type(text);
+        }
+    }
+
+    /// <summary>A digit takes what stands behind it; false where nothing does.</summary>
+    private bool Take(PromptLine prompt, int digit)
+    {
+        switch (prompt.Kind)
+        {
+            case PromptKind.Pedal when digit <= PedalUseData.All.Count:
+                Prompt = null;
+                console.Learn(digit == 0 ? null : PedalUseData.All[digit - 1]);
+                return true;
+            case PromptKind.Piano when digit > 0 && digit <= PianoData.Styles.Count:
+                Prompt = null;
+                console.Post(new LiveInput.Accompany(PianoData.Styles[digit - 1].Value));
+                return true;
+            case PromptKind.InsertNext or PromptKind.InsertNow when digit > 0 && digit <= Found.Count:
+                Insert(prompt, Found[digit - 1]);
+                return true;
+            default:
+                return false;
         }
     }
 

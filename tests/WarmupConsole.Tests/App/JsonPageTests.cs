@@ -28,6 +28,7 @@ public sealed class JsonPageTests
         ("plan next", "plan next", ReportJson.Default.NextPlanReport),
         ("plan explain PLAN", "plan explain {plan}", ReportJson.Default.ExplanationReport),
         ("season", "season", ReportJson.Default.CalendarReport),
+        ("export PLAN", "export {plan} --midi {plan}.mid --sheet {plan}.html", ReportJson.Default.ExportReport),
         ("new FOLDER", "new ours --voices satb", ReportJson.Default.WrittenReport),
         ("ranges", "ranges", ReportJson.Default.RangesReport),
         ("need add", "need add --part alto --pitch C5 --until 2027-05-22", ReportJson.Default.NeedsReport),
@@ -58,7 +59,7 @@ public sealed class JsonPageTests
         string wanted = $"""
             # What `--json` prints
 
-            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, `export` writes files, and `shell` writes for shells. This page is written from the program's own tables
+            Every command that prints takes `--json`; `run`, `plan edit` and `ranges check` lead a dialogue and do not, and `shell` writes for shells. This page is written from the program's own tables
             (`WARMUP_ACCEPT=1` with the tests), and a test runs every command of it.
 
             - One object, with names in small letters and underscores. Names may be added, none is taken away or changed.
@@ -121,10 +122,14 @@ public sealed class JsonPageTests
     {
         SoundOutlook mute = new(false, "No loudspeaker.");
         PortListing two = new(["Midi Through", "Quay Piano"], null);
-        AssertShape(ReportJson.Default.PortsReport, PortsReport.From(two, PortChoice.First, "why", mute).ToJson() + "\n", "ports");
-        Assert.Equal("Quay Piano", PortsReport.From(two, PortChoice.First, "why", mute).Used);
-        Assert.Null(PortsReport.From(two, PortChoice.Named("organ"), "why", mute).Used);
-        Assert.Null(PortsReport.From(two, PortChoice.None, "why", mute).Used);
+        PortsReport first = PortsReport.From((two, PortChoice.First, "why"), mute, new(two, PortChoice.First, "why"));
+        AssertShape(ReportJson.Default.PortsReport, first.ToJson() + "\n", "ports");
+        Assert.Equal(("Quay Piano", "Quay Piano"), (first.Used, first.Heard));
+        foreach (PortChoice other in (PortChoice[])[PortChoice.Named("organ"), PortChoice.None])
+        {
+            PortsReport report = PortsReport.From((two, other, "why"), mute, new(two, other, "why"));
+            Assert.Equal((null, null), (report.Used, report.Heard));
+        }
     }
 
     [Fact]
@@ -140,15 +145,16 @@ public sealed class JsonPageTests
     public void Every_command_that_prints_has_the_option_and_stands_on_the_page()
     {
         using ToolRun tool = new();
-        // What is led, asked or written to a file has nothing else to print.
-        string[] silent = ["run", "plan edit", "ranges check", "export", "shell man", "shell bash", "shell zsh", "shell fish"];
+        // What is led or asked has nothing else to print.
+        string[] silent = ["run", "plan edit", "ranges check", "shell man", "shell bash", "shell zsh", "shell fish"];
         string[] commands = [.. Leaves(tool, []).Except(silent)];
         Assert.NotEmpty(commands);
         Offenders.None("commands without --json", commands.Where(command => !Help(tool, command).Contains("--json", StringComparison.Ordinal)));
         Offenders.None("commands that docs/json.md does not name", commands.Where(command => !Rows.Concat(SeasonRows).Any(row => row.Typed.StartsWith(command, StringComparison.Ordinal))));
     }
 
-    private static string[] Words(string typed, string value) => [.. typed.Split(' ').Select(word => word is "{plan}" or "{finding}" ? value : word == "{score}" ? Score : word)];
+    private static string[] Words(string typed, string value) =>
+        [.. typed.Split(' ').Select(word => word.Replace("{plan}", value, StringComparison.Ordinal).Replace("{finding}", value, StringComparison.Ordinal).Replace("{score}", Score, StringComparison.Ordinal))];
 
     /// <summary>Commands without others below them, as typed; a group that also prints by itself is one too.</summary>
     private static IEnumerable<string> Leaves(ToolRun tool, string[] command)

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using WarmupConsole.App.Reports;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.TakeAlong;
 using WarmupConsole.Tests.Sessions.Live;
@@ -15,7 +16,7 @@ public sealed partial class SheetPageTests
     public void A_step_is_a_row_with_tempo_keys_who_sings_and_minutes()
     {
         string[] row = Row(11);
-        Assert.Equal(["11", "Octave arpeggio 1 3 5 8 5 3 1 on noh nah", "96", "C D♭ D E♭ E F and back", "everyone, but the altos rest in E♭ E F; the basses rest in E♭ E F", "2:04"], row);
+        Assert.Equal(["11", "Octave arpeggio 1 3 5 8 5 3 1 on noh nah Whole chords with the melody; V7 and I before each key", "96", "C D♭ D E♭ E F and back", "everyone, but the altos rest in E♭ E F; the basses rest in E♭ E F", "2:04"], row);
         Assert.Equal(["1", "Shoulder circles 2 rounds", "60", "none", "everyone", "0:47"], Row(1));
     }
 
@@ -26,6 +27,18 @@ public sealed partial class SheetPageTests
     [InlineData("F minor", "C E G B♭, then F A♭ C")]
     public void Every_cue_chord_is_spelled_once(string key, string chords) =>
         Assert.Single(Regex.Matches(Page, $"<div><dt>{key}</dt> <dd>{chords}</dd></div>"));
+
+    [Theory]
+    [InlineData(AccompanimentStyle.CueOnly, true, BetweenKeys.Tonic, Click.None, "Sung alone; I before each key")]
+    [InlineData(AccompanimentStyle.Melody, false, BetweenKeys.Chromatic, Click.CountIn, "Melody alone; the last I, then the new one, before each key; the count-in tapped")]
+    [InlineData(AccompanimentStyle.Broken, false, BetweenKeys.Dominant, Click.EveryBeat, "Broken chords; V7 and I before each key; every beat tapped")]
+    public void The_pianist_reads_what_the_plan_asks_of_the_piano(AccompanimentStyle style, bool melody, BetweenKeys between, Click click, string said)
+    {
+        Warmup warmup = DemoWarmups.Of("2027-02-09.yaml");
+        WarmupStep[] steps = [.. warmup.Steps.Select(step => step with { Plan = step.Plan with { Piano = new(style, melody, between, click) } })];
+        string page = SheetPage.Write(warmup with { Steps = steps }, null);
+        Assert.Equal(steps.Count(step => step.Exercise.IsSung), Regex.Count(page, $"<small>{said}</small>"));
+    }
 
     [Fact]
     public void A_choir_with_names_of_its_own_for_notes_reads_them()

@@ -106,6 +106,56 @@ public sealed class HandsScenarios
         Assert.NotEmpty(room.Sounding);
     }
 
+    /// <summary>A piano that sends back what it is sent: the console's own notes bind no key, press nothing, answer no prompt.</summary>
+    [Fact]
+    public void What_the_console_plays_and_a_piano_sends_back_is_nobody_who_plays()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        Learn(room, '4').Play(60);
+        room.Loops = true;
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung);
+        int first = room.Session.RungIndex;
+        Learn(room, '5');
+        room.Do(LiveAction.JumpToKey).Until(session => session.RungIndex > first && session.State == LiveState.Rung);
+
+        Assert.Contains(room.Sent, sent => sent.Bytes.Span[0] == 0x90 && sent.Bytes.Span[1] == 60); // the bound key was among them
+        Assert.Equal((Hold.None, first + 1), (room.Session.Hold, room.Session.RungIndex));
+        Assert.Contains("to key", room.Screen, StringComparison.Ordinal);
+        Assert.Equal("key 60: silence", room.Composition.Settings.ReadSettings().Value!.Pedals.ToString());
+
+        room.Play(21); // what is really played is still learnt
+        Assert.Equal("key 60: silence; key 21: pin", room.Composition.Settings.ReadSettings().Value!.Pedals.ToString());
+    }
+
+    [Fact]
+    public void Following_where_nothing_is_heard_is_told_in_one_line_and_again_when_something_is()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Hands.Tell("Nothing is heard: no MIDI input found. Connect and switch on the piano.", isOpen: false);
+        room.Pass(TimeSpan.FromSeconds(1));
+        Assert.DoesNotContain("Nothing is heard", room.Screen, StringComparison.Ordinal); // nobody asked for it yet
+        room.Do(LiveAction.Follow).Pass(TimeSpan.FromSeconds(30));
+        Assert.Contains("Nothing is heard: no MIDI input found. Connect and switch on the piano.", room.Screen, StringComparison.Ordinal);
+        room.Hands.Tell("Listening to Stage piano.", isOpen: true);
+        room.Pass(TimeSpan.FromSeconds(1));
+        Assert.Contains("Listening to Stage piano.", room.Screen, StringComparison.Ordinal);
+        room.Hands.Tell("Listening to the piano ended by itself. It is started again.", isOpen: false);
+        room.Pass(TimeSpan.FromSeconds(30));
+        Assert.Contains("Listening to the piano ended by itself. It is started again.", room.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_port_was_wanted_nothing_is_learnt_and_following_says_why()
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.Hands.ListenToNothing("Nothing is heard: no port was wanted.");
+        Learn(room, '1').Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Contains("Nothing was learnt. Nothing is heard: no port was wanted.", room.Screen, StringComparison.Ordinal);
+        room.Do(LiveAction.Follow).Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Contains("Nothing is heard: no port was wanted.", room.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("learnt", room.Screen, StringComparison.Ordinal);
+    }
+
     private static IEnumerable<int> Line(Rehearsal room, int tonic) => room.Session.Step!.Exercise.Pattern!.Notes.Where(note => note.Degree is not null)
         .Select(note => tonic + ModeData.IntervalOf(room.Session.Step.Exercise.Mode, note.Degree!.Value).Semitones);
 

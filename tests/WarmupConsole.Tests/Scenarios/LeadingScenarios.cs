@@ -5,6 +5,7 @@ using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Review;
 using WarmupConsole.Storage.SessionLogs;
+using WarmupConsole.Tests.App;
 using WarmupConsole.Tui.Keys;
 
 namespace WarmupConsole.Tests.Scenarios;
@@ -29,6 +30,36 @@ public sealed class LeadingScenarios
         room.Until(session => session.State == LiveState.Rung).Pass(TimeSpan.FromMilliseconds(50));
         Moment[] onsets = [.. NoteOns(room).Select(on => on.At).Distinct().Order()];
         Assert.Equal([start, new(start.Nanoseconds + room.Session.Tempo.NanosecondsOf(StepTiming.Cue + StepTiming.CountIn))], onsets[..2]);
+    }
+
+    [Theory]
+    [InlineData("none", false)]
+    [InlineData("count-in", false)]
+    [InlineData("every-beat", true)]
+    public void Through_a_whole_evening_taps_count_every_step_in_before_its_first_key(string click, bool throughout)
+    {
+        using ToolRun tool = new();
+        string plan = tool.PathOf("plans/2027-02-09.yaml");
+        tool.Put("plans/2027-02-09.yaml", File.ReadAllText(plan).Replace("advance: rolling", $"advance: rolling\npiano: {{click: {click}}}", StringComparison.Ordinal));
+        using Rehearsal room = new(plan);
+        room.Do(LiveAction.GoOn);
+        foreach (WarmupStep step in room.Session.Warmup.Steps)
+        {
+            (Moment start, int sent, int keys) = (room.Clock.Now, room.Sent.Count, room.Session.Rungs.Count);
+            room.LeadToItsEnd();
+
+            Moment Beat(int beat) => new(start.Nanoseconds + step.Tempo.NanosecondsOf(Beats.FromBeats(beat)));
+            (Moment At, bool IsTap)[] given = [.. NoteOns(room, sent).Select(on => (on.At, on.Bytes.Span[1] == 108))];
+            Moment[] taps = [.. given.Where(note => note.IsTap).Select(note => note.At)];
+            int inKeys = throughout && step.Exercise.Pattern is { } pattern ? keys * (int)Math.Ceiling((double)pattern.Length.Ticks / Beats.TicksPerBeat) : 0;
+            Assert.Equal(click == "none" || keys == 0 ? 0 : 2 + inKeys, taps.Length);
+            Assert.All(taps.Take(2).Index(), tap => Assert.Equal(Beat(2 + tap.Index), tap.Item));
+            Assert.All(taps.Skip(2), tap => Assert.True(tap >= Beat(4)));
+            Moment[] chordAndKey = keys == 0 ? [] : [Beat(0), Beat(4)];
+            Assert.Equal(chordAndKey, given.Where(note => !note.IsTap).Select(note => note.At).Distinct().Take(2));
+        }
+
+        Assert.Equal(LiveState.Finished, room.Session.State);
     }
 
     [Fact]
@@ -183,6 +214,6 @@ public sealed class LeadingScenarios
         Assert.Contains("again leaves", room.Screen, StringComparison.Ordinal);
     }
 
-    private static IEnumerable<TimedMessage> NoteOns(Rehearsal room) =>
-        room.Sent.Where(sent => (sent.Bytes.Span[0] & 0xF0) == 0x90 && sent.Bytes.Span[2] > 0);
+    private static IEnumerable<TimedMessage> NoteOns(Rehearsal room, int from = 0) =>
+        room.Sent.Skip(from).Where(sent => (sent.Bytes.Span[0] & 0xF0) == 0x90 && sent.Bytes.Span[2] > 0);
 }

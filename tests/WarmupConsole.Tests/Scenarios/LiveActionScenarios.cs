@@ -1,5 +1,8 @@
+using System.Text.Json;
+using WarmupConsole.App.Reports;
 using WarmupConsole.App.Running;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Events;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Review;
@@ -97,6 +100,29 @@ public sealed class LiveActionScenarios
         AssertFolds(room);
     }
 
+    [Theory]
+    [InlineData("1", AccompanimentStyle.CueOnly, "cue chords only")]
+    [InlineData("2", AccompanimentStyle.Melody, "the melody")]
+    [InlineData("3", AccompanimentStyle.Block, "whole chords")]
+    [InlineData("4", AccompanimentStyle.Broken, "broken chords")]
+    [InlineData("5", AccompanimentStyle.BassAndChord, "bass and chord")]
+    [InlineData("6", AccompanimentStyle.Drone, "a drone")]
+    public void A_digit_says_what_the_piano_plays_from_the_next_key_on(string digit, AccompanimentStyle style, string words)
+    {
+        using Rehearsal room = new(width: 80, height: 24);
+        room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.Accompany).Type(style == AccompanimentStyle.Drone ? "1" : "6");
+        room.Do(LiveAction.Accompany);
+        Assert.Contains("piano ▏  1 cue only, 2 melody, 3 chords, 4 broken, 5 bass and chord, 6 drone", room.Screen, StringComparison.Ordinal);
+        room.Type(digit);
+        Assert.Contains($"piano, from the next key: {words}", room.Screen, StringComparison.Ordinal);
+        Assert.Contains($"piano: {words}", room.Screen, StringComparison.Ordinal);
+        Assert.Equal(PianoData.Id(style), room.Logged.Select(record => record.Event).OfType<AccompanimentChanged>().Last().Style);
+        room.Until(session => session.State == LiveState.Breath).Until(session => session.State == LiveState.Rung).Pass(TimeSpan.FromMilliseconds(100));
+        Assert.Equal(style == AccompanimentStyle.CueOnly, room.Sounding.Count == 0);
+        AssertFolds(room);
+        Assert.Equal(style, AssertResumes(room).Piano.Style);
+    }
+
     [Fact]
     public void When_it_is_late_the_least_harmful_cut_is_offered_in_one_line_and_one_key_takes_it()
     {
@@ -110,6 +136,18 @@ public sealed class LiveActionScenarios
         Assert.InRange(before - LiveCuts.Delay(room.Session, room.Clock.Now), TimeSpan.FromSeconds(cut.Seconds - 1), TimeSpan.FromSeconds(cut.Seconds + 1));
         AssertFolds(room);
         AssertResumes(room);
+        AssertReviewTells(room, cut);
+    }
+
+    /// <summary>In words, which the page holds too, and in JSON.</summary>
+    private static void AssertReviewTells(Rehearsal room, CutTaken cut)
+    {
+        LastSession last = LastSession.Load(room.LogPath!).Value!;
+        Assert.Contains("\nCut, as it ran late\n", ReviewText.Write(last.Review, last.Content.Choir), StringComparison.Ordinal);
+        JsonElement told = Assert.Single(JsonDocument.Parse(ReviewReport.ToJson(last)).RootElement.GetProperty("cuts").EnumerateArray());
+        Assert.Equal(
+            (cut.Step + 1, false, cut.Seconds),
+            (told.GetProperty("step").GetInt32(), told.GetProperty("left_out").GetBoolean(), told.GetProperty("saved_seconds").GetInt32()));
     }
 
     [Fact]

@@ -27,6 +27,8 @@ namespace WarmupConsole.Tests.Scenarios;
 /// </summary>
 internal sealed class Rehearsal : IDisposable
 {
+    private static readonly TimeSpan WayBack = TimeSpan.FromMilliseconds(30);
+
     private readonly TemporaryFolder _folder = new();
     private readonly InProcessPlayer _player;
     private readonly RecordingPort _port;
@@ -36,7 +38,7 @@ internal sealed class Rehearsal : IDisposable
     private readonly ConsoleWindow _window;
     private readonly Headless _screen;
 
-    /// <param name="plan">A plan of plans-demo, by its file name.</param>
+    /// <param name="plan">A plan of plans-demo, by its file name; or any, by its whole path.</param>
     /// <param name="hasPort">False for a run where no port is found.</param>
     /// <param name="canLog">False for a folder that cannot be written to.</param>
     /// <param name="isOpen">True for a run without a plan.</param>
@@ -49,7 +51,7 @@ internal sealed class Rehearsal : IDisposable
         Composition = new()
         {
             Clock = Clock,
-            Wall = new VirtualWall(Clock, DateOnly.ParseExact(plan[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
+            Wall = new VirtualWall(Clock, DateOnly.ParseExact(Path.GetFileName(plan)[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture)),
             Settings = new SettingsFolder(_folder.Root),
             CurrentFolder = _folder.Root,
             StartPlayer = _ => _player,
@@ -78,6 +80,9 @@ internal sealed class Rehearsal : IDisposable
 
     /// <summary>Pedals and played keys.</summary>
     internal Hands Hands { get; }
+
+    /// <summary>True while the piano sends back whatever it is sent.</summary>
+    internal bool Loops { get; set; }
 
     internal LiveSession Session => _run.Host.Session;
 
@@ -178,12 +183,27 @@ internal sealed class Rehearsal : IDisposable
         while (Clock.Now < end)
         {
             Moment next = _run.Host.Step() is { } due ? Moment.Earlier(due, end) : end;
+            next = Loops ? Moment.Earlier(next, Clock.Now + WayBack) : next;
+            int sent = Sent.Count;
             _player.Advance(next);
             Settle();
+            SendBack(sent);
         }
 
         _screen.Advance(TimeSpan.FromMilliseconds(40));
         return this;
+    }
+
+    private void SendBack(int from)
+    {
+        foreach (TimedMessage sent in Loops ? Sent.Skip(from).ToArray() : [])
+        {
+            if (MidiMessage.TryDecode(sent.Bytes.Span, out MidiMessage message) && message.Kind != MidiMessageKind.ProgramChange)
+            {
+                Hands.Hear(message);
+                Settle();
+            }
+        }
     }
 
     /// <summary>Lets time pass until something is so, looking ten times a second; fails after a long while.</summary>

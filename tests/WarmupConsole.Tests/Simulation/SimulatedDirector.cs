@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Marks;
 
@@ -20,6 +21,7 @@ internal sealed class SimulatedDirector(Random random)
         new LiveInput.JumpTo(Pitch.Parse("Eb4")), new LiveInput.JumpTo(Pitch.Parse("G4")), new LiveInput.JumpTo(Pitch.Parse("A2")), new LiveInput.JumpTo(Pitch.Parse("C8")),
         new LiveInput.Sing(["alto"]), new LiveInput.Sing(["tenor", "bass"]), new LiveInput.Sing(["nobody"]), new LiveInput.Sing([]),
         new LiveInput.SwapOctave("bass"), new LiveInput.SwapOctave("soprano"), new LiveInput.SwapOctave("nobody"),
+        .. PianoData.Styles.Select(style => new LiveInput.Accompany(style.Value)),
     ];
 
     private MarkAnchor? _typing;

@@ -13,6 +13,9 @@ internal sealed class AspectOf(PitchRange range, double longest)
     private const double ShortSeconds = 0.45;
     private const double LongSeconds = 1.0;
 
+    private static readonly string[] Thirds = ["first third", "second third", "last third"];
+    private static readonly string[] Places = ["low", "middle", "high"];
+
     internal string Value(Aspect aspect, ExposedRung rung, ExposedPitch pitch) => aspect switch
     {
         Aspect.Pitch => pitch.Midi.ToString(CultureInfo.InvariantCulture),
@@ -20,11 +23,11 @@ internal sealed class AspectOf(PitchRange range, double longest)
         Aspect.Loudness => pitch.Loudness < 0 ? "" : DynamicsData.Words[pitch.Loudness],
         Aspect.Length => pitch.Beats <= 0 || rung.MilliBpm <= 0 ? "" : Length(pitch.Beats * 60_000 / rung.MilliBpm),
         Aspect.Place => Place(pitch.Midi),
-        _ => ThirdOf(rung),
+        _ => Thirds[ThirdOf(rung)],
     };
 
-    /// <summary>When in the warm-up.</summary>
-    internal string ThirdOf(ExposedRung rung) => Third(rung.Minute / Math.Max(1, longest), "first third", "second third", "last third");
+    /// <summary>The third of the warm-up, from 0.</summary>
+    internal int ThirdOf(ExposedRung rung) => Third(rung.Minute / Math.Max(1, longest));
 
     private static string Length(double seconds) => seconds switch
     {
@@ -40,9 +43,13 @@ internal sealed class AspectOf(PitchRange range, double longest)
             return midi < range.Low.Midi ? "below" : "above";
         }
 
-        return Third((midi - range.Low.Midi) / (double)Math.Max(1, range.Semitones), "low", "middle", "high");
+        return Places[Third((midi - range.Low.Midi) / (double)Math.Max(1, range.Semitones))];
     }
 
-    private static string Third(double position, string first, string second, string last) =>
-        position < 1.0 / 3 ? first : position < 2.0 / 3 ? second : last;
+    private static int Third(double position) => position switch
+    {
+        < 1.0 / 3 => 0,
+        < 2.0 / 3 => 1,
+        _ => 2,
+    };
 }

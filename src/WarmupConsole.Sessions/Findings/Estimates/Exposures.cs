@@ -17,15 +17,16 @@ internal sealed class Exposures
         for (int row = 0; row < rows.Length; row++)
         {
             ExposedLine line = rows[row].Line;
-            if (cellOf.TryAdd(line, counts.Count))
+            if (!cellOf.TryGetValue(line, out int cell))
             {
+                cellOf.Add(line, cell = counts.Count);
                 exerciseOf.TryAdd(line.Exercise, exerciseOf.Count);
                 exercises.Add(exerciseOf[line.Exercise]);
                 counts.Add(0);
             }
 
-            cellOfRow[row] = cellOf[line];
-            counts[cellOfRow[row]]++;
+            cellOfRow[row] = cell;
+            counts[cell]++;
         }
 
         (Counts, CellExercises, Lines) = ([.. counts], [.. exercises], [.. cellOf.OrderBy(cell => cell.Value).Select(cell => cell.Key)]);

@@ -37,7 +37,7 @@ internal sealed class FindingOf(Situations situations, string kind, MarkGroups m
             Part = exposures.Part,
             Kind = kind,
             Pitch = spelled,
-            Rate = Rate.Weighted(meant, exposed, fit.ChanceOf(pitch), Math.Min(exposed, fit.WorthOf(pitch))),
+            Rate = new(meant, exposed, fit.ChanceOf(pitch), Math.Min(exposed, fit.WorthOf(pitch))),
             Elsewhere = Rate.Of(Math.Max(0, all), exposures.Rows.Length - exposed),
             Strength = strength,
             Chance = chance,

@@ -6,15 +6,19 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 /// <summary>All sessions from the view of one part: what it sang, and the marks that may concern it, by kind.</summary>
 internal sealed class History
 {
-    private readonly List<ExposureRow> rows = [];
+    /// <summary>In place of the row of a rung that the part did not sing, and of one that does not count on an evening that says less.</summary>
+    private const int NotSung = -1;
+    private const int LeftOut = -2;
+
+    private readonly List<ExposureRow> rows;
     private readonly Dictionary<string, List<PartMark>> marks = [];
 
     private History(Part part, IReadOnlyList<SungSession> sessions)
     {
-        Part = part;
+        (Part, rows) = (part, new(sessions.Sum(session => session.Rungs.Count)));
         for (int session = 0; session < sessions.Count; session++)
         {
-            Add(part.Id, sessions[session], session);
+            AddMarks(sessions[session], session, AddRows(sessions[session], session));
         }
 
         Exposures = new(part.Id, [.. rows]);
@@ -30,45 +34,49 @@ internal sealed class History
 
     internal static History Of(Part part, IReadOnlyList<SungSession> sessions) => new(part, sessions);
 
-    private void Add(string part, SungSession session, int index)
+    /// <summary>The row of each rung.</summary>
+    private int[] AddRows(SungSession session, int index)
     {
-        HashSet<int> meant = [.. session.Marks.Where(mark => mark.Candidates.Count > 0).Select(mark => mark.Candidates[0].Rung)];
-        Dictionary<int, int> rowOf = [];
-        HashSet<int> leftOut = [];
+        bool[] isMeant = new bool[session.Rungs.Count];
+        foreach (HeardMark mark in session.Marks.Where(mark => mark.Candidates.Count > 0))
+        {
+            isMeant[mark.Candidates[0].Rung] = true;
+        }
+
+        int[] rowOf = new int[session.Rungs.Count];
+        double weight = session.Weights.GetValueOrDefault(Part.Id, 1);
         double due = 0;
         int step = -1;
         int stratum = rows.Count == 0 ? 0 : rows[^1].Stratum;
-        for (int rung = 0; rung < session.Rungs.Count; rung++)
+        for (int rung = 0; rung < rowOf.Length; rung++)
         {
             ExposedRung sung = session.Rungs[rung];
-            if ((sung.IsWhole || meant.Contains(rung)) && sung.LineOf(part) is { } line)
+            ExposedLine? line = sung.IsWhole || isMeant[rung] ? sung.LineOf(Part.Id) : null;
+            // On an evening that weighs half every other rung counts, with its marks: whole counts keep the tests exact.
+            due += line is null ? 0 : weight;
+            if (line is null || due < 1)
             {
-                // On an evening that weighs half every other rung counts, with its marks: whole counts keep the tests exact.
-                due += session.Weights.GetValueOrDefault(part, 1);
-                if (due < 1)
-                {
-                    leftOut.Add(rung);
-                    continue;
-                }
-
-                due--;
-                stratum += sung.Step == step ? 0 : 1;
-                step = sung.Step;
-                rowOf.Add(rung, rows.Count);
-                rows.Add(new(line, sung, index, stratum));
+                rowOf[rung] = line is null ? NotSung : LeftOut;
+                continue;
             }
+
+            due--;
+            stratum += sung.Step == step ? 0 : 1;
+            step = sung.Step;
+            rowOf[rung] = rows.Count;
+            rows.Add(new(line, sung, index, stratum));
         }
 
-        AddMarks(part, session, index, (rowOf, leftOut));
+        return rowOf;
     }
 
-    private void AddMarks(string part, SungSession session, int index, (Dictionary<int, int> RowOf, HashSet<int> LeftOut) rungs)
+    private void AddMarks(SungSession session, int index, int[] rowOf)
     {
         HashSet<(string Kind, int Row, int Named)> seen = [];
-        foreach (HeardMark mark in session.Marks.Where(mark => mark.Parts.Count == 0 || mark.Parts.Contains(part)))
+        foreach (HeardMark mark in session.Marks.Where(mark => mark.Parts.Count == 0 || mark.Parts.Contains(Part.Id)))
         {
-            bool isLeftOut = mark.Candidates is [{ Rung: var likeliest }, ..] && rungs.LeftOut.Contains(likeliest);
-            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, rungs.RowOf);
+            bool isLeftOut = mark.Candidates is [{ Rung: var likeliest }, ..] && rowOf[likeliest] == LeftOut;
+            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, rowOf);
             if (candidates.Length > 0 && seen.Add((mark.Kind, candidates[0].Row, candidates[0].Named.FirstOrDefault(-1))))
             {
                 if (!marks.TryGetValue(mark.Kind, out List<PartMark>? ofKind))
@@ -82,11 +90,14 @@ internal sealed class History
         }
     }
 
-    private MarkedRow[] Candidates(HeardMark mark, Dictionary<int, int> rowOf)
+    private MarkedRow[] Candidates(HeardMark mark, int[] rowOf)
     {
-        RungWeight[] sung = [.. mark.Candidates.Where(candidate => rowOf.ContainsKey(candidate.Rung))];
+        RungWeight[] sung = [.. mark.Candidates.Where(candidate => rowOf[candidate.Rung] >= 0)];
         double sum = sung.Sum(candidate => candidate.Weight);
-        return [.. sung.Select(candidate => rowOf[candidate.Rung]).Zip(sung, (row, candidate) =>
-            new MarkedRow(row, candidate.Weight / sum, NamedPitches.Of(mark, rows[row].Line, rows[row].Rung.Tonic)))];
+        return [.. sung.Select(candidate =>
+        {
+            ExposureRow row = rows[rowOf[candidate.Rung]];
+            return new MarkedRow(rowOf[candidate.Rung], candidate.Weight / sum, NamedPitches.Of(mark, row.Line, row.Rung.Tonic));
+        })];
     }
 }

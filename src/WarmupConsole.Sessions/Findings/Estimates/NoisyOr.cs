@@ -7,8 +7,6 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 /// </summary>
 internal sealed class NoisyOr
 {
-    private const int MostRounds = 200;
-    private const double Settled = 1e-6;
     private const double LeastChance = 1e-4;
     private const double MostChance = 0.98;
 
@@ -17,13 +15,16 @@ internal sealed class NoisyOr
 
     private readonly Exposures exposures;
     private readonly MarkGroups marks;
-    private readonly IReadOnlyList<int> pitches;
+    private readonly int[] pitches;
     private readonly int[] masks;
-    private readonly double[] backgrounds;
-    private readonly double[] chances;
-    private readonly double[] faults;
     private readonly double[] exposed;
     private readonly double[] exerciseCounts;
+
+    /// <summary>What is estimated: the chance of each pitch, and after them the background of each exercise.</summary>
+    private readonly double[] values;
+
+    /// <summary>What is put down to each of them in a round.</summary>
+    private readonly double[] blames;
 
     /// <summary>For each cell, the chance that it is marked, and its odds.</summary>
     private readonly double[] markedChances;
@@ -35,27 +36,23 @@ internal sealed class NoisyOr
 
     private NoisyOr(Exposures exposures, MarkGroups marks, IReadOnlyList<int> pitches, NoisyOr? near)
     {
-        (this.exposures, this.marks, this.pitches) = (exposures, marks, pitches);
+        (this.exposures, this.marks, this.pitches) = (exposures, marks, [.. pitches]);
         masks = [.. exposures.Lines.Select(line => pitches.Index().Sum(pitch => line.Has(pitch.Item) ? 1 << pitch.Index : 0))];
-        (chances, faults, exposed) = ([.. pitches.Select(pitch => near is not null && near.pitches.Contains(pitch) ? near.ChanceOf(pitch) : 0.2)], new double[pitches.Count], [.. pitches.Select(pitch => (double)exposures.Exposed(pitch))]);
-        (backgrounds, exerciseCounts) = (new double[exposures.ExerciseCount], new double[exposures.ExerciseCount]);
+        (exposed, exerciseCounts) = ([.. pitches.Select(pitch => (double)exposures.Exposed(pitch))], new double[exposures.ExerciseCount]);
         for (int cell = 0; cell < masks.Length; cell++)
         {
             exerciseCounts[exposures.CellExercises[cell]] += exposures.Counts[cell];
         }
 
-        if (near is null)
-        {
-            Array.Fill(backgrounds, Math.Max(LeastChance, marks.Groups.Sum(group => group.Weight) / Math.Max(1, exposures.Rows.Length) / 2));
-        }
-        else
-        {
-            near.backgrounds.CopyTo(backgrounds, 0);
-        }
-
+        double unknown = Math.Max(LeastChance, marks.Groups.Sum(group => group.Weight) / Math.Max(1, exposures.Rows.Length) / 2);
+        values =
+        [
+            .. pitches.Select(pitch => near is not null && near.pitches.Contains(pitch) ? near.ChanceOf(pitch) : 0.2),
+            .. near?.values.Skip(near.pitches.Length) ?? Enumerable.Repeat(unknown, exposures.ExerciseCount),
+        ];
+        blames = new double[values.Length];
         (markedChances, odds, meant) = (new double[masks.Length], new double[masks.Length], new double[masks.Length]);
         likely = new double[marks.Groups.Length == 0 ? 0 : marks.Groups.Max(group => group.Cells.Length)];
-        Refresh();
     }
 
     /// <summary>Logarithm of the likelihood.</summary>
@@ -69,24 +66,20 @@ internal sealed class NoisyOr
     internal static NoisyOr Fit(Exposures exposures, MarkGroups marks, IReadOnlyList<int> pitches, NoisyOr? near = null)
     {
         NoisyOr fit = new(exposures, marks, pitches, near);
-        double change = 1;
-        for (int round = 0; round < MostRounds && change > Settled; round++)
-        {
-            change = fit.Round();
-        }
-
+        FixedPoint.Find(fit.values, (LeastChance, MostChance), fit.Round);
+        fit.Refresh();
         fit.LogLikelihood = fit.Likelihood();
         return fit;
     }
 
     /// <summary>The chance that the pitch, whenever it is sung, brings a mark; 0–1.</summary>
-    internal double ChanceOf(int pitch) => chances[IndexOf(pitch)];
+    internal double ChanceOf(int pitch) => values[IndexOf(pitch)];
 
     /// <summary>How many plain exposures would tell as much about the chance of the pitch: fewer, because other causes and uncertain rungs blur it.</summary>
     internal double WorthOf(int pitch)
     {
         int index = IndexOf(pitch);
-        double chance = chances[index];
+        double chance = values[index];
         double information = 0;
         for (int cell = 0; cell < masks.Length; cell++)
         {
@@ -118,12 +111,23 @@ internal sealed class NoisyOr
         return marks.Marks.Select((mark, number) => (mark, shares[marks.GroupOf(number)].Meant, shares[marks.GroupOf(number)].Blamed));
     }
 
-    private int IndexOf(int pitch) => pitches.Index().First(entry => entry.Item == pitch).Index;
+    private int IndexOf(int pitch) => Array.IndexOf(pitches, pitch);
 
     private bool Has(int cell, int index) => (masks[cell] >> index & 1) == 1;
 
     /// <summary>Those of the fitted pitches that a mark named.</summary>
-    private int Weak(UInt128 named) => pitches.Index().Sum(pitch => (named >> pitch.Item & UInt128.One) == UInt128.One ? 1 << pitch.Index : 0);
+    private int Weak(UInt128 named)
+    {
+        int weak = 0;
+        for (int i = 0; i < pitches.Length; i++)
+        {
+            weak |= (named >> pitches[i] & UInt128.One) == UInt128.One ? 1 << i : 0;
+        }
+
+        return weak;
+    }
+
+    private ref double BackgroundOf(double[] all, int cell) => ref all[pitches.Length + exposures.CellExercises[cell]];
 
     private void Refresh()
     {
@@ -137,16 +141,16 @@ internal sealed class NoisyOr
     /// <summary>The chance that neither the background nor any of some pitches shows.</summary>
     private double Unmarked(int cell, int mask)
     {
-        double unmarked = 1 - backgrounds[exposures.CellExercises[cell]];
-        for (int i = 0; i < chances.Length; i++)
+        double unmarked = 1 - BackgroundOf(values, cell);
+        for (int i = 0; i < pitches.Length; i++)
         {
-            unmarked *= (mask >> i & 1) == 1 ? 1 - chances[i] : 1;
+            unmarked *= (mask >> i & 1) == 1 ? 1 - values[i] : 1;
         }
 
         return unmarked;
     }
 
-    /// <summary>How likely each line is that a mark may mean, given all chances, into <see cref="likely"/>; the sum before they were made 1 in all.</summary>
+    /// <summary>How likely each line is that a mark may mean, given all chances, into <see cref="likely"/>; returns what they are together.</summary>
     private double Weigh(MarkedCell[] cells)
     {
         double sum = 0;
@@ -156,31 +160,32 @@ internal sealed class NoisyOr
             sum += likely[i];
         }
 
-        for (int i = 0; i < cells.Length; i++)
-        {
-            likely[i] /= sum;
-        }
-
         return sum;
     }
 
-    private double Odds(MarkedCell one) =>
+    private double Odds(in MarkedCell one) =>
         one.Named == UInt128.Zero ? odds[one.Cell] : (1 - Unmarked(one.Cell, Weak(one.Named))) / (1 - markedChances[one.Cell]);
 
     private int Likeliest(MarkGroup group)
     {
         Weigh(group.Cells);
-        return likely.AsSpan(0, group.Cells.Length).IndexOf(likely.Take(group.Cells.Length).Max());
+        int best = 0;
+        for (int i = 1; i < group.Cells.Length; i++)
+        {
+            best = likely[i] > likely[best] ? i : best;
+        }
+
+        return best;
     }
 
     private (double Meant, double Blamed) Shares(MarkGroup group, int index)
     {
-        Weigh(group.Cells);
+        double sum = Weigh(group.Cells);
         (double means, double blamed) = (0, 0);
         for (int i = 0; i < group.Cells.Length; i++)
         {
-            means += Has(group.Cells[i].Cell, index) ? likely[i] : 0;
-            blamed += likely[i] * Blame(group.Cells[i], index);
+            means += Has(group.Cells[i].Cell, index) ? likely[i] / sum : 0;
+            blamed += likely[i] / sum * Blame(group.Cells[i], index);
         }
 
         return (means, blamed);
@@ -195,40 +200,39 @@ internal sealed class NoisyOr
             return (weak >> index & 1) / (double)Math.Max(1, int.PopCount(weak));
         }
 
-        return Has(one.Cell, index) ? chances[index] / markedChances[one.Cell] : 0;
+        return Has(one.Cell, index) ? values[index] / markedChances[one.Cell] : 0;
     }
 
+    /// <summary>Puts every mark down to what may have caused it, and takes the chances from that; returns by how much one of them moved at most.</summary>
     private double Round()
     {
-        double[] background = new double[backgrounds.Length];
-        Array.Clear(faults);
+        Refresh();
+        Array.Clear(blames);
         Array.Clear(meant);
         foreach (MarkGroup group in marks.Groups)
         {
-            Weigh(group.Cells);
+            double whole = group.Weight / Weigh(group.Cells);
             for (int i = 0; i < group.Cells.Length; i++)
             {
-                Count(group.Cells[i], likely[i] * group.Weight, background);
+                Count(group.Cells[i], likely[i] * whole);
             }
         }
 
         for (int cell = 0; cell < masks.Length; cell++)
         {
             double part = meant[cell] / markedChances[cell];
-            background[exposures.CellExercises[cell]] += part * backgrounds[exposures.CellExercises[cell]];
-            for (int i = 0; i < chances.Length; i++)
+            BackgroundOf(blames, cell) += part * BackgroundOf(values, cell);
+            for (int i = 0; i < pitches.Length; i++)
             {
-                faults[i] += Has(cell, i) ? part * chances[i] : 0;
+                blames[i] += Has(cell, i) ? part * values[i] : 0;
             }
         }
 
-        double change = Math.Max(Move(chances, i => faults[i] / Math.Max(1, exposed[i])), MoveBackgrounds(background));
-        Refresh();
-        return change;
+        return Move();
     }
 
     /// <summary>A mark without a named pitch is divided later, with all others of its cell; one that named weak pitches speaks for them, else for the background.</summary>
-    private void Count(MarkedCell one, double part, double[] background)
+    private void Count(in MarkedCell one, double part)
     {
         if (one.Named == UInt128.Zero)
         {
@@ -237,25 +241,22 @@ internal sealed class NoisyOr
         }
 
         int weak = Weak(one.Named);
-        background[exposures.CellExercises[one.Cell]] += weak == 0 ? part : 0;
-        for (int i = 0; i < chances.Length; i++)
+        BackgroundOf(blames, one.Cell) += weak == 0 ? part : 0;
+        for (int i = 0; i < pitches.Length; i++)
         {
-            faults[i] += (weak >> i & 1) * part / Math.Max(1, int.PopCount(weak));
+            blames[i] += (weak >> i & 1) * part / Math.Max(1, int.PopCount(weak));
         }
     }
 
-    private double MoveBackgrounds(double[] background)
+    private double Move()
     {
-        double usual = background.Sum() / Math.Max(1, exerciseCounts.Sum());
-        return Move(backgrounds, i => (background[i] + (Lean * usual)) / (exerciseCounts[i] + Lean));
-    }
-
-    private static double Move(double[] values, Func<int, double> target)
-    {
+        double usual = blames.Skip(pitches.Length).Sum() / Math.Max(1, exerciseCounts.Sum());
         double most = 0;
         for (int i = 0; i < values.Length; i++)
         {
-            double next = Math.Clamp(target(i), LeastChance, MostChance);
+            int exercise = i - pitches.Length;
+            double target = exercise < 0 ? blames[i] / Math.Max(1, exposed[i]) : (blames[i] + (Lean * usual)) / (exerciseCounts[exercise] + Lean);
+            double next = Math.Clamp(target, LeastChance, MostChance);
             most = Math.Max(most, Math.Abs(next - values[i]));
             values[i] = next;
         }

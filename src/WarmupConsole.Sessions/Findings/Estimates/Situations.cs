@@ -12,18 +12,20 @@ internal sealed class Situations
     internal Situations(Exposures exposures, AspectOf values)
     {
         (Exposures, Values, ofRow) = (exposures, values, new int[exposures.Rows.Length]);
-        Dictionary<(int Cell, int MilliBpm, string Third), int> known = [];
+        Dictionary<(int Cell, int MilliBpm, int Third), int> known = [];
         for (int row = 0; row < ofRow.Length; row++)
         {
             ExposureRow one = exposures.Rows[row];
-            if (known.TryAdd((exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung)), counts.Count))
+            (int, int, int) alike = (exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung));
+            if (!known.TryGetValue(alike, out int situation))
             {
+                known.Add(alike, situation = counts.Count);
                 examples.Add((one.Line, one.Rung));
                 counts.Add(0);
             }
 
-            ofRow[row] = known[(exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung))];
-            counts[ofRow[row]]++;
+            ofRow[row] = situation;
+            counts[situation]++;
         }
     }
 

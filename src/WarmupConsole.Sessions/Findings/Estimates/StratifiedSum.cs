@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>The strata of a <see cref="StratifiedTest"/>, taken in one after another.</summary>
@@ -38,37 +36,60 @@ internal sealed class StratifiedSum
 
     private double Exact()
     {
-        double[] sums = [1];
+        double[] sums = new double[marked + 1];
+        sums[0] = 1;
+        int most = 0;
         foreach (Stratum stratum in strata)
         {
-            sums = Convolve(sums, Chances(stratum));
+            double[] chances = Chances(stratum);
+            Convolve(sums, most, chances);
+            most += chances.Length - 1;
         }
 
-        return Math.Min(1, sums.Skip(seen).Sum());
+        return Math.Min(1, sums[seen..].Sum());
     }
 
-    /// <summary>From no marked exposed rung on; fewer than the unexposed ones leave over cannot be.</summary>
+    /// <summary>
+    /// The hypergeometric law, from no marked exposed rung on; fewer than the unexposed ones leave over cannot be. Each chance follows from its neighbour, beginning at
+    /// the likeliest: so nothing is too large or too small for a number.
+    /// </summary>
     private static double[] Chances(Stratum stratum)
     {
-        int least = Math.Max(0, stratum.Marked + stratum.Exposed - stratum.Size);
-        return
-        [
-            .. Enumerable.Range(0, Math.Min(stratum.Marked, stratum.Exposed) + 1)
-                .Select(count => count < least ? 0 : Hypergeometric.PMF(stratum.Size, stratum.Exposed, stratum.Marked, count)),
-        ];
-    }
-
-    private static double[] Convolve(double[] a, double[] b)
-    {
-        double[] sums = new double[a.Length + b.Length - 1];
-        for (int i = 0; i < a.Length; i++)
+        (int size, int exposed, int dealt, _) = stratum;
+        (int least, int most) = (Math.Max(0, dealt + exposed - size), Math.Min(dealt, exposed));
+        double Step(int count) => (double)(dealt - count) * (exposed - count) / ((count + 1.0) * (size - dealt - exposed + count + 1));
+        double[] chances = new double[most + 1];
+        int likeliest = Math.Clamp((int)((dealt + 1L) * (exposed + 1L) / (size + 2L)), least, most);
+        double sum = chances[likeliest] = 1;
+        for (int count = likeliest; count < most; count++)
         {
-            for (int j = 0; j < b.Length; j++)
-            {
-                sums[i + j] += a[i] * b[j];
-            }
+            sum += chances[count + 1] = chances[count] * Step(count);
         }
 
-        return sums;
+        for (int count = likeliest - 1; count >= least; count--)
+        {
+            sum += chances[count] = chances[count + 1] / Step(count);
+        }
+
+        for (int count = least; count <= most; count++)
+        {
+            chances[count] /= sum;
+        }
+
+        return chances;
+    }
+
+    /// <summary>In place, from the largest sum down: what is still to be read has not been written to.</summary>
+    private static void Convolve(double[] sums, int most, double[] chances)
+    {
+        for (int sum = most; sum >= 0; sum--)
+        {
+            double before = sums[sum];
+            sums[sum] = before * chances[0];
+            for (int count = 1; count < chances.Length; count++)
+            {
+                sums[sum + count] += before * chances[count];
+            }
+        }
     }
 }

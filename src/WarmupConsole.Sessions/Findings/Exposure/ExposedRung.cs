@@ -17,11 +17,11 @@ public sealed record ExposedRung(int Step, int Rung, int Tonic, int MilliBpm, do
     /// <summary>The line of a part, or null when it rested.</summary>
     public ExposedLine? LineOf(string part)
     {
-        foreach (ExposedLine line in Lines)
+        for (int i = 0; i < Lines.Count; i++)
         {
-            if (line.Part == part)
+            if (Lines[i].Part == part)
             {
-                return line;
+                return Lines[i];
             }
         }
 

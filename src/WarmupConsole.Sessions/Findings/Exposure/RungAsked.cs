@@ -19,11 +19,14 @@ internal readonly struct RungAsked(Choir choir, Exercise? exercise, string id, R
     internal RungStarted Rung => rung;
 
     public bool Equals(RungAsked other) => ReferenceEquals(choir, other.Choir) && ReferenceEquals(exercise, other.Exercise) && rung.Midi == other.Rung.Midi && id == other.Id
-        && rung.Sing.SequenceEqual(other.Rung.Sing) && rung.Low.SequenceEqual(other.Rung.Low) && rung.High.SequenceEqual(other.Rung.High);
+        && IsSame(rung.Sing, other.Rung.Sing) && IsSame(rung.Low, other.Rung.Low) && IsSame(rung.High, other.Rung.High);
 
     public override bool Equals(object? obj) => obj is RungAsked other && Equals(other);
 
     public override int GetHashCode() => HashCode.Combine(System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(exercise), id.Length, rung.Midi, rung.Sing.Count, Sum(rung.Low), Sum(rung.High));
+
+    /// <summary>Equal lists of a log are most often one list: they are read once.</summary>
+    private static bool IsSame<T>(IReadOnlyList<T> one, IReadOnlyList<T> other) => ReferenceEquals(one, other) || one.SequenceEqual(other);
 
     private static int Sum(IReadOnlyList<int> numbers)
     {

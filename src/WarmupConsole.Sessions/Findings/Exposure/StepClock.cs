@@ -6,12 +6,20 @@ namespace WarmupConsole.Sessions.Findings.Exposure;
 /// <summary>How long each step took, and how much of it was talk. A step that is begun again after others is a step of its own.</summary>
 internal sealed class StepClock
 {
-    private readonly List<LedStep> steps = [];
+    private readonly List<LedStep> before = [];
     private bool isTalk;
     private bool isPaused;
     private bool isOver = true;
 
-    internal IReadOnlyList<LedStep> Steps => steps;
+    // Of the present step; there is none as long as its exercise is null.
+    private string? exercise;
+    private TimeSpan talk;
+    private TimeSpan spent;
+    private bool hasBegun;
+
+    internal IReadOnlyList<LedStep> Steps => [.. before, .. Present];
+
+    private LedStep[] Present => exercise is null ? [] : [new(exercise, talk, spent, hasBegun)];
 
     /// <param name="record">What happened.</param>
     /// <param name="last">What happened before it, or null.</param>
@@ -19,13 +27,16 @@ internal sealed class StepClock
     {
         if (!isOver && !isPaused && last is not null && last.Epoch == record.Epoch && record.Monotonic > last.Monotonic)
         {
-            Spend(record.Monotonic - last.Monotonic);
+            TimeSpan time = record.Monotonic - last.Monotonic;
+            spent += time;
+            talk += isTalk ? time : TimeSpan.Zero;
         }
 
         switch (record.Event)
         {
             case StepStarted step:
-                steps.Add(new(step.Exercise, TimeSpan.Zero, TimeSpan.Zero, false));
+                before.AddRange(Present);
+                (exercise, talk, spent, hasBegun) = (step.Exercise, TimeSpan.Zero, TimeSpan.Zero, false);
                 (isTalk, isOver) = (true, false);
                 break;
             case HoldChanged hold:
@@ -34,16 +45,9 @@ internal sealed class StepClock
             case RunEnded or StepsOver:
                 isOver = true;
                 break;
-            case LeadInStarted or RungStarted or RoundStarted when steps.Count > 0:
-                isTalk = false;
-                steps[^1] = steps[^1] with { HasBegun = true };
+            case LeadInStarted or RungStarted or RoundStarted when exercise is not null:
+                (isTalk, hasBegun) = (false, true);
                 break;
         }
-    }
-
-    private void Spend(TimeSpan time)
-    {
-        LedStep step = steps[^1];
-        steps[^1] = step with { Spent = step.Spent + time, Talk = step.Talk + (isTalk ? time : TimeSpan.Zero) };
     }
 }

@@ -51,7 +51,7 @@ public sealed class MidiInputsTests : IDisposable
             new(null, $"Nothing is heard: {missing} could not be opened. Another program may hold it: close that, then try again."),
             MidiInputs.Open(PortChoice.Named(missing)));
         Assert.Equal(
-            new(null, "Nothing is heard: no MIDI input found. Connect and switch on the piano, then try again."),
+            new(null, "Nothing is heard: no MIDI input found. Connect and switch on the piano."),
             MidiInputs.OpenDevice(PortChoice.First, new RawDevices(Path.Combine(_pipe.Path, "none"))));
     }
 }

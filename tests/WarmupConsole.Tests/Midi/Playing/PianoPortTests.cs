@@ -1,7 +1,10 @@
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Protocol;
+using WarmupConsole.Midi.Sound;
+using WarmupConsole.Midi.Synthesis;
 using WarmupConsole.Midi.Timing;
+using WarmupConsole.Music.Pitches;
 using static WarmupConsole.Tests.Midi.Playing.EngineBench;
 
 namespace WarmupConsole.Tests.Midi.Playing;
@@ -21,7 +24,7 @@ public class PianoPortTests
         _engine = new(choice =>
         {
             PortOpening opening = OpenOnce(choice);
-            return opening with { Port = new TeePort(new ReturningPort(opening, OpenOnce), _recording) };
+            return opening with { Port = new TeePort(new ReturningPort(opening, watch => _isThere ? OpenOnce(watch.Wish) : null), _recording) };
         });
     }
 
@@ -76,6 +79,30 @@ public class PianoPortTests
     }
 
     [Fact]
+    public void A_loudspeaker_that_is_lost_is_no_cable_and_is_opened_again()
+    {
+        bool plays = true;
+        PortOpening Open(PortWatch watch) => new(new Loudspeaker(() => plays), true, "The loudspeaker plays.") { Watch = watch with { LoudspeakerIsLost = false } };
+        PlayerEngine engine = new(choice =>
+        {
+            PortOpening opening = Open(new(choice, null));
+            return opening with { Port = new ReturningPort(opening, watch => plays ? Open(watch) : null) };
+        });
+        engine.Handle(new Frame.OpenPort(PortChoice.First), default);
+        engine.Handle(new Frame.SetTimeline(0, AtSixty), default);
+        engine.Handle(new Frame.Notes(0, [Note(60, 0, 9)]), default);
+        plays = false;
+        Assert.Equal(
+            new Frame.PortLost("This machine's loudspeaker was lost: look at its sound settings, and at what was unplugged. The music waits; it plays again as soon as it can."),
+            engine.RunDue(Second(0)));
+        PortWatch lost = engine.Watched!;
+        Assert.True(lost.LoudspeakerIsLost);
+        Assert.Null(engine.Take(new(lost, IsThere: true)));
+        plays = true;
+        Assert.Equal(new Frame.PortOpened("This machine's loudspeaker plays again. Space goes on."), engine.Take(new(lost, IsThere: true)));
+    }
+
+    [Fact]
     public void What_was_seen_of_another_port_means_nothing()
     {
         SoundOneNote();
@@ -105,5 +132,30 @@ public class PianoPortTests
 
         _opened.Add(new(_clock));
         return new(_opened[^1], true, "Playing.") { Watch = new(choice, $"Piano 2{_opened.Count - 1}:0") };
+    }
+
+    /// <summary>A port with the sentences of the real one.</summary>
+    private sealed class Loudspeaker(Func<bool> plays) : IMidiPort
+    {
+        private readonly SoundPort _real = new("tone", new StringTone(Tuning.Iso16, SoundPort.SampleRate), new Mute());
+
+        public string Name => _real.Name;
+
+        public string LostSentence => _real.LostSentence;
+
+        public string BackSentence => _real.BackSentence;
+
+        public bool Send(ReadOnlySpan<byte> message) => plays();
+
+        public string? Close() => _real.Close();
+    }
+
+    private sealed class Mute : IAudioOutput
+    {
+        public bool Write(ReadOnlySpan<short> samples) => false;
+
+        public void Close()
+        {
+        }
     }
 }

@@ -39,6 +39,26 @@ public class PortWatcherTests
             new PortWatch(PortChoice.Named("Digital Piano:Digital Piano MIDI 1"), null),
             new PortWatch(PortChoice.First, Piano).AfterLoss());
 
+    [Theory]
+    [InlineData("built-in")]
+    [InlineData("built-in tone")]
+    public void A_loudspeaker_that_was_lost_is_looked_for_by_opening_it_and_no_other_is(string wish)
+    {
+        PortWatch plays = new(PortChoice.Named(wish), null);
+        Assert.Empty(new PortLookout(() => throw new InvalidOperationException("It plays already.")).Names(plays));
+        Assert.False(plays.AfterLoss().IsThere(new PortLookout(() => false).Names(plays.AfterLoss())));
+        Assert.True(plays.AfterLoss().IsThere(new PortLookout(() => true).Names(plays.AfterLoss())));
+    }
+
+    [Fact]
+    public void Where_the_loudspeaker_played_for_want_of_an_instrument_both_are_looked_for()
+    {
+        PortWatch lost = new PortWatch(PortChoice.First, null).AfterLoss();
+        Assert.True(lost.IsThere(["built-in"]));
+        Assert.True(lost.IsThere([Piano]));
+        Assert.False(lost.IsThere([]));
+    }
+
     [Fact]
     public void Of_two_names_the_one_that_is_exactly_the_wish_is_found_first() =>
         Assert.Equal(1, PortNames.Find(["Piano 2 20:0", "Piano 24:0"], PortChoice.Named("Piano")));

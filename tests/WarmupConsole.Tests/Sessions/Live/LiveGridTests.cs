@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 
@@ -11,7 +12,7 @@ namespace WarmupConsole.Tests.Sessions.Live;
 /// </summary>
 public class LiveGridTests
 {
-    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave InsertNext InsertNow TakeCut Follow End";
+    internal const string Columns = "GoOn Silence Pause Repeat StepBack StepOn OneMoreKey TurnRound Faster Slower TapTempo RollOrWait CueAgain LongerBreath ShorterBreath HoldChord BuildChord ProofNote JumpToKey ChooseParts SwapOctave Accompany InsertNext InsertNow TakeCut Follow End";
 
     internal static readonly Dictionary<string, string> Reasons = new()
     {
@@ -19,6 +20,7 @@ public class LiveGridTests
         ["o"] = "The warm-up is over; marks can still be typed.",
         ["s"] = "Nothing was led in this step yet; go on begins it.",
         ["b"] = "The keys have not begun; go on leads in to the first.",
+        ["a"] = "Nothing is sung in this step: the piano has nothing to play.",
         ["k"] = "This step has no keys.",
         ["p"] = "The piano leads to the next key; ask again once it is sung.",
         ["f"] = "While it follows, what is played decides when the next key comes; follow again lets the console lead.",
@@ -28,29 +30,29 @@ public class LiveGridTests
 
     public static TheoryData<LiveState, Hold, string> Grid => new()
     {
-        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n x x n x x" },
-        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x x l x x" },
-        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x l x x" },
-        { LiveState.Follow, Hold.None, "x x x x x x x x x x x f x x x x x x x x x x x l x x" },
-        { LiveState.Follow, Hold.Paused, "x x x x x x x x x x x f x x x x x x x x x x x l x x" },
-        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
-        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
-        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k x x l x x" },
-        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o o o o o" },
+        { LiveState.Ready, Hold.None, "x x n n n n n n n n n x n n n n n n n n n n x x n x x" },
+        { LiveState.Introduce, Hold.None, "x x x s x x b b x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Introduce, Hold.Paused, "x x x s x x b b x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Cue, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.CountIn, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.None, "m x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Rung, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Breath, Hold.None, "m x x x x x x x x x x x x x x x x p x x x x x x l x x" },
+        { LiveState.Breath, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Breath, Hold.Silenced, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Wait, Hold.None, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Wait, Hold.Paused, "x x x x x x x x x x x x x x x x x x x x x x x x l x x" },
+        { LiveState.Follow, Hold.None, "x x x x x x x x x x x f x x x x x x x x x x x x l x x" },
+        { LiveState.Follow, Hold.Paused, "x x x x x x x x x x x f x x x x x x x x x x x x l x x" },
+        { LiveState.Phase, Hold.None, "x x x x x x k k x x x x k k k k k k k k k a x x l x x" },
+        { LiveState.Phase, Hold.Paused, "x x x x x x k k x x x x k k k k k k k k k a x x l x x" },
+        { LiveState.Phase, Hold.Silenced, "x x x x x x k k x x x x k k k k k k k k k a x x l x x" },
+        { LiveState.Finished, Hold.None, "o x o o o o o o o o o o o o o o o o o o o o o o o o o" },
     };
 
     /// <summary>Holds that no input leads to: nothing runs there that could be held.</summary>
@@ -102,12 +104,13 @@ public class LiveGridTests
         LiveAction.JumpToKey => new LiveInput.JumpTo(Pitch.Parse("Eb4")),
         LiveAction.ChooseParts => new LiveInput.Sing(["alto"]),
         LiveAction.SwapOctave => new LiveInput.SwapOctave("soprano"),
+        LiveAction.Accompany => new LiveInput.Accompany(AccompanimentStyle.Drone),
         LiveAction.InsertNext or LiveAction.InsertNow => new LiveInput.Insert(WarmupBuilder.Alone(LiveFixtures.Choir, LiveFixtures.Scale), "", action == LiveAction.InsertNow),
         _ => new LiveInput.Act(action),
     };
 
     private static bool IsAnswer(string? told) =>
-        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "put in: ", "an octave ", "The console "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
+        Array.Exists(["one more key: ", "tapping: 3", "breath, in beats: ", "held: up to ", "alone to ", "now sing: ", "put in: ", "piano, ", "an octave ", "The console "], answer => told?.StartsWith(answer, StringComparison.Ordinal) == true);
 
     [Theory]
     [MemberData(nameof(Grid))]

@@ -1,5 +1,6 @@
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
+using WarmupConsole.Music.Sounding;
 using WarmupConsole.Sessions.Live;
 using WarmupConsole.Sessions.Planning;
 
@@ -36,6 +37,7 @@ internal sealed class RandomDirector(int seed)
         new LiveInput.JumpTo(Pitch.Parse("Eb4")), new LiveInput.JumpTo(Pitch.Parse("A3")), new LiveInput.JumpTo(Pitch.Parse("C8")),
         new LiveInput.Sing(["alto"]), new LiveInput.Sing(["tenor", "bass"]), new LiveInput.Sing([]),
         new LiveInput.SwapOctave("bass"), new LiveInput.SwapOctave("soprano"), new LiveInput.PinMoment(),
+        new LiveInput.Accompany(AccompanimentStyle.CueOnly), new LiveInput.Accompany(AccompanimentStyle.Drone),
     ];
 
     /// <summary>While it follows, mostly notes: the tones of a key's chord, or any.</summary>

@@ -50,8 +50,8 @@ public class VoicesTests
     [Fact]
     public void The_actions_that_name_something_say_so_when_nothing_is_named() =>
         Assert.All(
-            [LiveAction.JumpToKey, LiveAction.ChooseParts, LiveAction.SwapOctave],
-            action => Assert.Equal("It needs a name: a key, parts, or an exercise.", LiveSituations.SecondRung().Act(action).Session.Notice!.Text));
+            [LiveAction.JumpToKey, LiveAction.ChooseParts, LiveAction.SwapOctave, LiveAction.Accompany],
+            action => Assert.Equal("It needs a name: a key, parts, an exercise, or what the piano plays.", LiveSituations.SecondRung().Act(action).Session.Notice!.Text));
 
     [Fact]
     public void Some_parts_alone_go_as_far_as_they_go_from_the_next_key_on()

@@ -36,6 +36,7 @@ internal static class LogSamples
         new PartsChosen(0, ["alto", "bass"]),
         new OctaveChanged(0, "bass", -1),
         new BreathChanged(0, 3),
+        new AccompanimentChanged(0, "bass-and-chord"),
         new LeadInStarted(0, 0),
         new TonightTold(["tenor"], [2], [true], [false], "low", "t2 colds, tired"),
         new RehearsalMarked("Hymn 3 a f", "Hymn", "3", ["alto"], "flat", null, "", 5),
