@@ -11,7 +11,7 @@ internal static class Speed
 {
     private const int Rounds = 7;
 
-    private const string Columns = "{format: 'INTEGER', seq: 'BIGINT', type: 'VARCHAR', at: 'VARCHAR', epoch: 'INTEGER', mono: 'BIGINT', step: 'INTEGER', rung: 'INTEGER', tonic: 'VARCHAR', midi: 'INTEGER', "
+    private const string Columns = "{format: 'INTEGER', seq: 'BIGINT', type: 'VARCHAR', \"at\": 'VARCHAR', epoch: 'INTEGER', mono: 'BIGINT', step: 'INTEGER', rung: 'INTEGER', tonic: 'VARCHAR', midi: 'INTEGER', "
         + "milliBpm: 'INTEGER', sing: 'VARCHAR[]', low: 'INTEGER[]', high: 'INTEGER[]', whole: 'BOOLEAN', id: 'INTEGER', raw: 'VARCHAR', parts: 'VARCHAR[]', kind: 'VARCHAR', key: 'VARCHAR', keyNamed: 'BOOLEAN', "
         + "pitch: 'INTEGER', place: 'VARCHAR', nanoseconds: 'BIGINT', exercise: 'VARCHAR', keys: 'INTEGER[]'}";
 

@@ -16,7 +16,7 @@ internal static class HeaderPanel
     internal static void Draw(Pane pane, ScreenModel model)
     {
         string state = StateWord(model.Session);
-        pane.WriteFit(0, 0, Left(model, pane.Width - WidestState - 2), Ink.Strong);
+        pane.WriteFit(0, 0, Left(model, pane.Width - CellText.Columns(state) - 2, pane.Width - WidestState - 2), Ink.Strong);
         pane.WriteRight(0, state, HoldWord(model.Session).Length == 0 ? Ink.Live : Ink.Alert);
     }
 
@@ -30,25 +30,25 @@ internal static class HeaderPanel
     internal static string HoldWord(LiveSession session) =>
         session.Sounded is { UntilReleased: true } ? ScreenTexts.HeldWord : ScreenTexts.Holds[session.Hold];
 
-    private static string Left(ScreenModel model, int columns) => model switch
+    private static string Left(ScreenModel model, int columns, int always) => model switch
     {
         { Session.State: LiveState.Ready or LiveState.Finished } or { Exercise: null } => CellText.Fit(Choir(model.Session), columns),
-        { Exercise: { } exercise } => InStep(model.Session, exercise, columns),
+        { Exercise: { } exercise } => InStep(model.Session, exercise, (columns, always)),
     };
 
     /// <summary>Where there is no room for all, what the piano plays is left out; once the director has changed it, how it is sung is, and then the title is shortened.</summary>
-    private static string InStep(LiveSession session, Exercise exercise, int columns)
+    private static string InStep(LiveSession session, Exercise exercise, (int Now, int Always) columns)
     {
         (string place, string tempo, string touch, string piano) = (Place(session), Tempo(session), Touch(exercise), Piano(session, exercise));
         string whole = Joined(place, exercise.Title, tempo, touch, piano);
-        if (CellText.Columns(whole) <= columns)
+        if (CellText.Columns(whole) <= columns.Always)
         {
             return whole;
         }
 
         int others = CellText.Columns(Joined(place, tempo, piano)) + Gap.Length;
-        string title = session.Style is null ? exercise.Title : CellText.Fit(exercise.Title, Math.Max(LeastTitle, columns - others));
-        return CellText.Fit(Joined(place, title, tempo, session.Style is null ? touch : piano), columns);
+        string title = session.Style is null ? exercise.Title : CellText.Fit(exercise.Title, Math.Max(LeastTitle, columns.Always - others));
+        return CellText.Fit(Joined(place, title, tempo, session.Style is null ? touch : piano), columns.Now);
     }
 
     private static string Joined(params IEnumerable<string> pieces) => string.Join(Gap, pieces.Where(piece => piece.Length > 0));

@@ -16,18 +16,18 @@ internal sealed class AspectOf(PitchRange range, double longest)
     private static readonly string[] Thirds = ["first third", "second third", "last third"];
     private static readonly string[] Places = ["low", "middle", "high"];
 
-    internal string Value(Aspect aspect, ExposedRung rung, ExposedPitch pitch) => aspect switch
+    internal string Value(Aspect aspect, in ExposureRow row, ExposedPitch pitch) => aspect switch
     {
         Aspect.Pitch => pitch.Midi.ToString(CultureInfo.InvariantCulture),
         Aspect.Vowel => pitch.Vowel,
         Aspect.Loudness => pitch.Loudness < 0 ? "" : DynamicsData.Words[pitch.Loudness],
-        Aspect.Length => pitch.Beats <= 0 || rung.MilliBpm <= 0 ? "" : Length(pitch.Beats * 60_000 / rung.MilliBpm),
+        Aspect.Length => pitch.Beats <= 0 || row.MilliBpm <= 0 ? "" : Length(pitch.Beats * 60_000 / row.MilliBpm),
         Aspect.Place => Place(pitch.Midi),
-        _ => Thirds[ThirdOf(rung)],
+        _ => Thirds[ThirdOf(row)],
     };
 
     /// <summary>The third of the warm-up, from 0.</summary>
-    internal int ThirdOf(ExposedRung rung) => Third(rung.Minute / Math.Max(1, longest));
+    internal int ThirdOf(in ExposureRow row) => Third(row.Minute / Math.Max(1, longest));
 
     private static string Length(double seconds) => seconds switch
     {

@@ -1,5 +1,3 @@
-using WarmupConsole.Sessions.Findings.Exposure;
-
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>
@@ -19,14 +17,15 @@ internal static class CircumstancesOf
             string[] ofSituation = [.. situations.Examples.Select(example => Value(situations.Values, aspect, example, pitch))];
             string[] values = [.. ofSituation.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
             List<ValueCount[]> evenings = Evenings(situations, [.. ofSituation.Select(value => Array.IndexOf(values, value))], marked, values.Length);
-            asked.AddRange(values.Select((value, index) => Ask(aspect, value, index, evenings)).OfType<Circumstance>());
+            ValueCount[] wholes = [.. evenings.Select(counts => new ValueCount(counts.Sum(count => count.Sung), counts.Sum(count => count.Marked)))];
+            asked.AddRange(values.Select((value, index) => Ask(aspect, value, [.. evenings.Zip(wholes, (counts, whole) => Against(counts[index], whole))])).OfType<Circumstance>());
         }
 
         return Holm(asked);
     }
 
-    private static string Value(AspectOf values, Aspect aspect, (ExposedLine Line, ExposedRung Rung) example, int pitch) =>
-        example.Line.Has(pitch) ? values.Value(aspect, example.Rung, example.Line.Pitches.First(one => one.Midi == pitch)) : "";
+    private static string Value(AspectOf values, Aspect aspect, ExposureRow example, int pitch) =>
+        example.Line.Has(pitch) ? values.Value(aspect, example, example.Line.Pitches.First(one => one.Midi == pitch)) : "";
 
     /// <summary>For each evening, how often the pitch was sung and marked under each value.</summary>
     /// <param name="situations">Of the part.</param>
@@ -57,9 +56,10 @@ internal static class CircumstancesOf
         return evenings;
     }
 
-    private static Circumstance? Ask(Aspect aspect, string value, int index, List<ValueCount[]> evenings)
+    private static Stratum Against(ValueCount one, ValueCount whole) => new(whole.Sung, one.Sung, whole.Marked, one.Marked);
+
+    private static Circumstance? Ask(Aspect aspect, string value, Stratum[] strata)
     {
-        Stratum[] strata = [.. evenings.Select(counts => new Stratum(counts.Sum(count => count.Sung), counts[index].Sung, counts.Sum(count => count.Marked), counts[index].Marked))];
         (int there, int hits) = (strata.Sum(stratum => stratum.Exposed), strata.Sum(stratum => stratum.MarkedExposed));
         (int otherwise, int others) = (strata.Sum(stratum => stratum.Size) - there, strata.Sum(stratum => stratum.Marked) - hits);
         return there < LeastExposed || otherwise < LeastExposed

@@ -4,7 +4,8 @@ namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>One rung that the part sang.</summary>
 /// <param name="Line">What it was asked for.</param>
-/// <param name="Rung">Tempo and minute.</param>
+/// <param name="MilliBpm">How fast, in thousandths of a beat a minute.</param>
+/// <param name="Minute">Minutes of the warm-up before it.</param>
 /// <param name="Session">Index of the session.</param>
 /// <param name="Stratum">The same for the rungs of one step in one session.</param>
-internal readonly record struct ExposureRow(ExposedLine Line, ExposedRung Rung, int Session, int Stratum);
+internal readonly record struct ExposureRow(ExposedLine Line, int MilliBpm, double Minute, int Session, int Stratum);

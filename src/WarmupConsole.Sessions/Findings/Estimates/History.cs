@@ -64,7 +64,7 @@ internal sealed class History
             stratum += sung.Step == step ? 0 : 1;
             step = sung.Step;
             rowOf[rung] = rows.Count;
-            rows.Add(new(line, sung, index, stratum));
+            rows.Add(new(line, sung.MilliBpm, sung.Minute, index, stratum));
         }
 
         return rowOf;
@@ -76,7 +76,7 @@ internal sealed class History
         foreach (HeardMark mark in session.Marks.Where(mark => mark.Parts.Count == 0 || mark.Parts.Contains(Part.Id)))
         {
             bool isLeftOut = mark.Candidates is [{ Rung: var likeliest }, ..] && rowOf[likeliest] == LeftOut;
-            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, rowOf);
+            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, session, rowOf);
             if (candidates.Length > 0 && seen.Add((mark.Kind, candidates[0].Row, candidates[0].Named.FirstOrDefault(-1))))
             {
                 if (!marks.TryGetValue(mark.Kind, out List<PartMark>? ofKind))
@@ -84,20 +84,20 @@ internal sealed class History
                     marks.Add(mark.Kind, ofKind = []);
                 }
 
-                double share = mark.Parts.Count > 0 ? 1 : 1.0 / Math.Max(1, rows[candidates[0].Row].Rung.Lines.Count);
-                ofKind.Add(new(mark, index, candidates, share));
+                ofKind.Add(new(mark, index, candidates, mark.Parts.Count > 0 ? 1 : 1.0 / SingersOf(mark, session, rowOf)));
             }
         }
     }
 
-    private MarkedRow[] Candidates(HeardMark mark, int[] rowOf)
+    /// <summary>How many parts sang the likeliest rung that the part sang.</summary>
+    private static int SingersOf(HeardMark mark, SungSession session, int[] rowOf) =>
+        session.Rungs[mark.Candidates.First(candidate => rowOf[candidate.Rung] >= 0).Rung].Lines.Count;
+
+    private MarkedRow[] Candidates(HeardMark mark, SungSession session, int[] rowOf)
     {
         RungWeight[] sung = [.. mark.Candidates.Where(candidate => rowOf[candidate.Rung] >= 0)];
         double sum = sung.Sum(candidate => candidate.Weight);
-        return [.. sung.Select(candidate =>
-        {
-            ExposureRow row = rows[rowOf[candidate.Rung]];
-            return new MarkedRow(rowOf[candidate.Rung], candidate.Weight / sum, NamedPitches.Of(mark, row.Line, row.Rung.Tonic));
-        })];
+        return [.. sung.Select(candidate => new MarkedRow(
+            rowOf[candidate.Rung], candidate.Weight / sum, NamedPitches.Of(mark, rows[rowOf[candidate.Rung]].Line, session.Rungs[candidate.Rung].Tonic)))];
     }
 }

@@ -10,9 +10,11 @@ internal sealed record PartFindings(IReadOnlyList<Finding> Findings, IReadOnlyLi
     /// <param name="sessions">Oldest first.</param>
     internal static PartFindings Of(History history, double threshold, IReadOnlyList<SungSession> sessions)
     {
-        double longest = history.Exposures.Rows.Select(row => row.Rung.Minute).DefaultIfEmpty().Max();
+        double longest = history.Exposures.Rows.Select(row => row.Minute).DefaultIfEmpty().Max();
         Situations situations = new(history.Exposures, new AspectOf(history.Part.Range.Comfortable, longest));
-        IEnumerable<Finding> findings = threshold < 0 ? [] : history.Kinds.Where(kind => !kind.IsPraise).SelectMany(kind => OfKind((kind.Kind, kind.Marks), situations, threshold, sessions));
+        // Kinds do not depend on each other either: most marks are often of one kind of one part, and it should not keep the others waiting.
+        IEnumerable<Finding> findings = threshold < 0 ? [] : history.Kinds.Where(kind => !kind.IsPraise).AsParallel().AsOrdered()
+            .SelectMany(kind => OfKind((kind.Kind, kind.Marks), situations, threshold, sessions));
         return new([.. findings], [.. new RangeAdvices(history.Part, history).All()], [.. RateTable.Of(history, situations)]);
     }
 

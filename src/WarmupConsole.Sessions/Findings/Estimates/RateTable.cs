@@ -48,11 +48,11 @@ internal static class RateTable
         int[][] ofSituation = new int[situations.Examples.Count][];
         for (int situation = 0; situation < ofSituation.Length; situation++)
         {
-            (ExposedLine line, ExposedRung rung) = situations.Examples[situation];
+            ExposureRow example = situations.Examples[situation];
             own.Clear();
-            foreach (ExposedPitch pitch in line.Pitches)
+            foreach (ExposedPitch pitch in example.Line.Pitches)
             {
-                string value = situations.Values.Value(aspect, rung, pitch);
+                string value = situations.Values.Value(aspect, example, pitch);
                 if (value.Length > 0 && Number(numbers, value) is int number && !own.Contains(number))
                 {
                     own.Add(number);

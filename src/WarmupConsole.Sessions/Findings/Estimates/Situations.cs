@@ -1,12 +1,10 @@
-using WarmupConsole.Sessions.Findings.Exposure;
-
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Rows of one part that are alike in every aspect (the same line at the same tempo in the same third of the warm-up), counted together.</summary>
 internal sealed class Situations
 {
     private readonly int[] ofRow;
-    private readonly List<(ExposedLine Line, ExposedRung Rung)> examples = [];
+    private readonly List<ExposureRow> examples = [];
     private readonly List<int> counts = [];
 
     internal Situations(Exposures exposures, AspectOf values)
@@ -16,11 +14,11 @@ internal sealed class Situations
         for (int row = 0; row < ofRow.Length; row++)
         {
             ExposureRow one = exposures.Rows[row];
-            (int, int, int) alike = (exposures.CellOf(row), one.Rung.MilliBpm, values.ThirdOf(one.Rung));
+            (int, int, int) alike = (exposures.CellOf(row), one.MilliBpm, values.ThirdOf(one));
             if (!known.TryGetValue(alike, out int situation))
             {
                 known.Add(alike, situation = counts.Count);
-                examples.Add((one.Line, one.Rung));
+                examples.Add(one);
                 counts.Add(0);
             }
 
@@ -33,8 +31,8 @@ internal sealed class Situations
 
     internal AspectOf Values { get; }
 
-    /// <summary>A line and a rung of each situation.</summary>
-    internal IReadOnlyList<(ExposedLine Line, ExposedRung Rung)> Examples => examples;
+    /// <summary>A row of each situation.</summary>
+    internal IReadOnlyList<ExposureRow> Examples => examples;
 
     /// <summary>For each situation, how often it was sung.</summary>
     internal IReadOnlyList<int> Counts => counts;

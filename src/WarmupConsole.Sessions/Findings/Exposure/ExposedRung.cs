@@ -9,7 +9,7 @@ namespace WarmupConsole.Sessions.Findings.Exposure;
 /// <param name="Epoch">Moments can be compared only within one.</param>
 /// <param name="Start">Nanoseconds of its first note.</param>
 /// <param name="Lines">One for each part that sang.</param>
-public sealed record ExposedRung(int Step, int Rung, int Tonic, int MilliBpm, double Minute, int Epoch, long Start, IReadOnlyList<ExposedLine> Lines)
+public readonly record struct ExposedRung(int Step, int Rung, int Tonic, int MilliBpm, double Minute, int Epoch, long Start, IReadOnlyList<ExposedLine> Lines)
 {
     /// <summary>True when it was sung to its last beat; a rung that was broken off counts only if a mark means it.</summary>
     public bool IsWhole { get; init; }

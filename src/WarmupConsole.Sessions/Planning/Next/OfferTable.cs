@@ -71,7 +71,7 @@ internal sealed class OfferTable
     private (int Least, int Most)[] Bands()
     {
         bool isLong = _input.MinutesOf >= LongFrom;
-        (int Least, int Most)[] wished = [(0, 1), (1, isLong ? 2 : 1), (1, isLong ? 3 : 2), (0, 1), (2, Math.Clamp(_input.MinutesOf / 3, 3, 6)), (1, 1)];
+        (int Least, int Most)[] wished = [(1, 1), (1, isLong ? 2 : 1), (1, isLong ? 3 : 2), (0, 1), (2, Math.Clamp(_input.MinutesOf / 3, 3, 6)), (1, 1)];
         return [.. wished.Index().Select(band => (Math.Min(band.Item.Least, ExercisesIn((Band)band.Index)), band.Item.Most))];
     }
 
