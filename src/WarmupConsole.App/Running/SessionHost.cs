@@ -123,6 +123,7 @@ internal sealed class SessionHost : ILiveConsole
             Handle(next.Input, next.At);
         }
 
+        HoldAfterSleep(); // once more: music may have been asked for the moment before
         if (_session.NextWake is { } due && due <= _clock.Now)
         {
             Handle(new LiveInput.TimePassed(), _clock.Now);

@@ -10,10 +10,13 @@ internal static class HeaderPanel
     private const string Gap = "   ";
     private const int LeastTitle = 8;
 
+    /// <summary>What there is room for does not come and go with the word at the right.</summary>
+    private static readonly int WidestState = ScreenTexts.States.Values.Concat(ScreenTexts.Holds.Values.Select(hold => $" {hold} ")).Max(CellText.Columns);
+
     internal static void Draw(Pane pane, ScreenModel model)
     {
         string state = StateWord(model.Session);
-        pane.WriteFit(0, 0, Left(model, pane.Width - CellText.Columns(state) - 2), Ink.Strong);
+        pane.WriteFit(0, 0, Left(model, pane.Width - WidestState - 2), Ink.Strong);
         pane.WriteRight(0, state, HoldWord(model.Session).Length == 0 ? Ink.Live : Ink.Alert);
     }
 

@@ -159,7 +159,7 @@ public static class ScreenTexts
         [PromptKind.Key] = ("to key", "Such as E, or Ab; the nearest one is meant."),
         [PromptKind.Parts] = ("who sings", "Such as a, or s and a, or all."),
         [PromptKind.Octave] = ("octave of", "Such as b, or t and b."),
-        [PromptKind.Piano] = ("piano", "1 cue only  2 melody  3 chords  4 broken  5 bass and chord  6 drone"),
+        [PromptKind.Piano] = ("piano", "1 cue only, 2 melody, 3 chords, 4 broken, 5 bass and chord, 6 drone"),
         [PromptKind.Tonight] = ("tonight", "Part first: t 2, b 3 colds, a tired; alone for everyone: tired. Only Enter: as usual."),
         [PromptKind.Rehearsal] = ("piece, bars, heard", "Such as: Harbour hymn 12-15 a flat at B4"),
         [PromptKind.InsertNext] = ("put in next", "Letters of a name, or a purpose: siren, legato, octave; then its digit, or Enter for the first."),

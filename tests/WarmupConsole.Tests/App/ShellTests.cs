@@ -34,8 +34,26 @@ public class ShellTests
     {
         Assert.SkipUnless(File.Exists("/bin/bash"), "bash is not here");
         string script = $"{Written("bash")}\nread -ra COMP_WORDS <<< \"{typed.Trim()}\"\n{(typed.EndsWith(' ') ? "COMP_WORDS+=(\"\")\n" : "")}COMP_CWORD=$((${{#COMP_WORDS[@]}} - 1))\n_warmup\necho \"${{COMPREPLY[@]}}\"\n";
-        string[] replies = Bash(script).Split(' ', StringSplitOptions.TrimEntries);
+        string[] replies = Shell("/bin/bash", ["--norc", "-s"], script).Split(' ', StringSplitOptions.TrimEntries);
         Assert.All(offered.Split(' '), word => Assert.Contains(word, replies));
+    }
+
+    [Theory]
+    [InlineData("warmup ", "run plan check")]
+    [InlineData("warmup plan ", "next edit")]
+    [InlineData("warmup run --", "--resume --choir --tour")]
+    public void Fish_completes_what_may_follow(string typed, string offered)
+    {
+        Assert.SkipUnless(File.Exists("/usr/bin/fish"), "fish is not here");
+        string said = Shell("/usr/bin/fish", ["--no-config"], $"{Written("fish")}\ncomplete -C '{typed}'\n");
+        Assert.All(offered.Split(' '), word => Assert.Contains(word, said.Split('\n').Select(line => line.Split('\t')[0])));
+    }
+
+    [Fact]
+    public void Zsh_reads_the_page_without_a_complaint()
+    {
+        Assert.SkipUnless(File.Exists("/usr/bin/zsh"), "zsh is not here");
+        Assert.Equal("", Shell("/usr/bin/zsh", ["-f", "-n", "-s"], Written("zsh")));
     }
 
     private static string Written(string page)
@@ -45,14 +63,14 @@ public class ShellTests
         return tool.Output;
     }
 
-    private static string Bash(string script)
+    private static string Shell(string program, string[] arguments, string script)
     {
-        using Process bash = Process.Start(new ProcessStartInfo("/bin/bash", ["--norc", "-s"]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
-        bash.StandardInput.Write(script);
-        bash.StandardInput.Close();
-        string said = bash.StandardOutput.ReadToEnd();
-        Assert.Equal("", bash.StandardError.ReadToEnd());
-        bash.WaitForExit();
+        using Process shell = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        shell.StandardInput.Write(script);
+        shell.StandardInput.Close();
+        string said = shell.StandardOutput.ReadToEnd();
+        Assert.Equal("", shell.StandardError.ReadToEnd());
+        shell.WaitForExit();
         return said.Trim();
     }
 }

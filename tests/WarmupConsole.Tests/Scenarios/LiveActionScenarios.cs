@@ -112,7 +112,7 @@ public sealed class LiveActionScenarios
         using Rehearsal room = new(width: 80, height: 24);
         room.LeadStep(7).Until(session => session.State == LiveState.Rung).Do(LiveAction.Accompany).Type(style == AccompanimentStyle.Drone ? "1" : "6");
         room.Do(LiveAction.Accompany);
-        Assert.Contains("piano ▏  1 cue only  2 melody  3 chords  4 broken  5 bass and chord  6 drone", room.Screen, StringComparison.Ordinal);
+        Assert.Contains("piano ▏  1 cue only, 2 melody, 3 chords, 4 broken, 5 bass and chord, 6 drone", room.Screen, StringComparison.Ordinal);
         room.Type(digit);
         Assert.Contains($"piano, from the next key: {words}", room.Screen, StringComparison.Ordinal);
         Assert.Contains($"piano: {words}", room.Screen, StringComparison.Ordinal);

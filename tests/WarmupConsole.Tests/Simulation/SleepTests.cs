@@ -46,6 +46,19 @@ public sealed class SleepTests : IDisposable
     }
 
     [Fact]
+    public void Music_that_was_asked_for_the_moment_before_a_sleep_is_held_too()
+    {
+        _host.Post(new LiveInput.Act(LiveAction.Silence));
+        _host.Step();
+        _host.Post(new LiveInput.Act(LiveAction.GoOn));
+        _player.Advance(_clock.Now + TimeSpan.FromMinutes(13));
+        Assert.Null(_host.Step());
+
+        Assert.Equal((0, Hold.Silenced), (_host.Session.RungIndex, _host.Session.Hold));
+        Assert.Equal(AppTexts.Slept, _host.Session.Notice?.Text);
+    }
+
+    [Fact]
     public void Half_a_second_of_business_elsewhere_loses_no_beat()
     {
         _player.Advance(_host.Session.NextWake!.Value + TimeSpan.FromMilliseconds(500));

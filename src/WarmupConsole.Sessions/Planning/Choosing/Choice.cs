@@ -6,7 +6,7 @@ public sealed record Choice
     /// <summary>Number of the exercise, from 0; a plan has each at most once.</summary>
     public required int Exercise { get; init; }
 
-    /// <summary>The part of the warm-up that it belongs to.</summary>
+    /// <summary>The part of the warm-up that it belongs to, one for all choices of an exercise.</summary>
     public required Band Band { get; init; }
 
     /// <summary>All of it: talk, lead-in, rungs or rounds; above 0.</summary>
@@ -21,7 +21,7 @@ public sealed record Choice
     /// <summary>How it begins.</summary>
     public FirstVowel FirstVowel { get; init; }
 
-    /// <summary>True for an exercise that the choir never sang.</summary>
+    /// <summary>True for an exercise that the choir never sang, in all its choices.</summary>
     public bool IsNew { get; init; }
 
     /// <summary>True when it goes to the extremes, which belong to the last third.</summary>

@@ -13,16 +13,15 @@ internal sealed class Standing
 
     private const int MillisecondsInSecond = 1000;
 
-    // Arrays, since a search asks a million times.
     private readonly PlanProblem _problem;
+    private readonly ByExercise _exercises;
+    private readonly Gains _gains;
     private readonly Choice[] _choices;
-    private readonly int[][] _aimsOf;
-    private readonly int[][] _points;
-    private readonly int[][] _choicesOf;
-    private readonly int[] _times;
-    private readonly long[] _gains;
+    private readonly Choice[] _firstOf;
+    private readonly (int Least, int Most)[] _limits;
     private readonly int[] _bands;
     private readonly List<int> _steps = [];
+    private int _bandsBroken;
     private int _total;
     private int _fresh;
     private int _peaks;
@@ -30,36 +29,49 @@ internal sealed class Standing
     private long _priceOfSecond = UsualPrice;
 
     internal Standing(PlanProblem problem)
+        : this(problem, new(problem.Choices))
     {
-        _problem = problem;
+    }
+
+    internal Standing(PlanProblem problem, ByExercise exercises)
+    {
+        (_problem, _exercises, _gains) = (problem, exercises, new(problem, exercises));
         _choices = [.. problem.Choices];
-        _aimsOf = [.. problem.Choices.Select(choice => choice.Aims.ToArray())];
-        _points = [.. problem.Aims.Select(points => points.ToArray())];
-        _times = new int[_points.Length];
-        ILookup<int, int> choices = _aimsOf.Index().SelectMany(choice => choice.Item.Select(aim => (aim, choice.Index))).ToLookup(pair => pair.aim, pair => pair.Index);
-        _choicesOf = [.. Enumerable.Range(0, _points.Length).Select(aim => choices[aim].ToArray())];
-        _gains = [.. _choices.Zip(_aimsOf, (choice, aims) => choice.Own + aims.Sum(aim => (long)_points[aim][0]))];
-        _bands = new int[problem.Bands.Count];
+        _firstOf = [.. exercises.Choices.Select(choices => _choices[choices[0]])];
+        _limits = [.. problem.Bands];
+        _bands = new int[_limits.Length];
+        _bandsBroken = BandsBroken();
     }
 
     /// <summary>Indices of choices, in the order of the plan.</summary>
     internal IReadOnlyList<int> Steps => _steps;
 
-    internal long Value { get; private set; }
+    internal long Value => _gains.Value;
 
-    internal long Score => Value - Price(-1, _priceOfSecond);
+    internal long Score => Value - Price(_priceOfSecond);
 
     /// <summary>True when every limit is kept.</summary>
-    internal bool IsWhole => Price(-1, 1) == 0;
+    internal bool IsWhole => Price(1) == 0;
 
-    /// <summary>The score with one choice more.</summary>
-    internal long ScoreWith(int index) => Value + GainOf(index) - Price(index, _priceOfSecond);
+    /// <summary>The score with one choice more, where that is above some other; what does not come above it may be told too high, but not above it.</summary>
+    internal long ScoreWith(int index, long above)
+    {
+        long score = Value + _gains.Of(index) - (PriceOfLimit * BrokenWith(_firstOf[_exercises.Of[index]]));
+        score -= score > above ? PriceOfTime(_choices[index], _priceOfSecond) : 0;
+        return score > above && OpensTooEarly(index) ? score - PriceOfLimit : score;
+    }
+
+    /// <summary>No choice of the exercise scores more.</summary>
+    internal long MostWith(int exercise) => Value + _gains.MostOf(exercise) - (PriceOfLimit * BrokenWith(_firstOf[exercise]));
 
     /// <summary>True when every limit is kept with one choice more.</summary>
-    internal bool IsWholeWith(int index) => Price(index, 1) == 0;
+    internal bool IsWholeWith(int index) => BrokenWith(_choices[index]) == 0 && PriceOfTime(_choices[index], 1) == 0 && !OpensTooEarly(index);
 
     /// <summary>What one choice more would add to the value; of one that is in the plan it means nothing.</summary>
-    internal long GainOf(int index) => _gains[index];
+    internal long GainOf(int index) => _gains.Of(index);
+
+    /// <summary>No choice of the exercise would add more.</summary>
+    internal long MostGainOf(int exercise) => _gains.MostOf(exercise);
 
     /// <summary>
     /// For each second outside the minutes, or by which a peak comes too early: dearer while limits are broken, cheaper while they are kept. So the
@@ -72,32 +84,16 @@ internal sealed class Standing
     internal void Add(int index)
     {
         _steps.Insert(~_steps.BinarySearch(index), index);
-        Value += _gains[index];
-        Array.ForEach(_aimsOf[index], aim => Serve(aim, 1));
+        _gains.Add(index);
         Count(_choices[index], 1);
     }
 
     internal void Remove(int index)
     {
         _steps.Remove(index);
-        Array.ForEach(_aimsOf[index], aim => Serve(aim, -1));
-        Value -= _gains[index];
+        _gains.Remove(index);
         Count(_choices[index], -1);
     }
-
-    /// <summary>An aim is served once more or once less: what it pays next changes for every choice that serves it.</summary>
-    private void Serve(int aim, int sign)
-    {
-        int before = Pays(aim);
-        _times[aim] += sign;
-        int change = Pays(aim) - before;
-        foreach (int choice in change == 0 ? [] : _choicesOf[aim])
-        {
-            _gains[choice] += change;
-        }
-    }
-
-    private int Pays(int aim) => _times[aim] < _points[aim].Length ? _points[aim][_times[aim]] : 0;
 
     /// <summary>Another plan in the place of this one.</summary>
     internal void Set(IEnumerable<int> plan)
@@ -118,7 +114,7 @@ internal sealed class Standing
     internal ChosenPlan Better(ChosenPlan other)
     {
         bool isWhole = IsWhole;
-        long value = isWhole ? Value : Value - Price(-1, UsualPrice);
+        long value = isWhole ? Value : Value - Price(UsualPrice);
         return (isWhole, value).CompareTo((other.IsWhole, other.Value)) > 0 ? new([.. _steps], value, isWhole) : other;
     }
 
@@ -126,6 +122,7 @@ internal sealed class Standing
     {
         _total += sign * choice.Milliseconds;
         _bands[(int)choice.Band] += sign;
+        _bandsBroken = BandsBroken();
         _fresh += choice.IsNew ? sign : 0;
         _peaks += choice.IsPeak ? sign : 0;
         _tail += IsTail(choice) ? sign * choice.Milliseconds : 0;
@@ -134,30 +131,45 @@ internal sealed class Standing
     /// <summary>What comes from the first peak on: peaks stand last of the sung steps, and only settling follows.</summary>
     private static bool IsTail(Choice choice) => choice.IsPeak || choice.Band == Band.Settling;
 
-    /// <summary>What the limits broken cost, with one choice more where the index is not −1.</summary>
-    private long Price(int more, long priceOfSecond)
+    /// <summary>What the limits broken cost.</summary>
+    private long Price(long priceOfSecond) =>
+        (PriceOfLimit * (_bandsBroken + Math.Max(0, _fresh - _problem.MostNew) + (OpensTooEarly(-1) ? 1 : 0))) + PriceOfTime(null, priceOfSecond);
+
+    /// <summary>What is outside the minutes, or from the first peak on before the last third, with one choice more or none.</summary>
+    private long PriceOfTime(Choice? more, long priceOfSecond)
     {
-        Choice? choice = more < 0 ? null : _choices[more];
-        int total = _total + (choice?.Milliseconds ?? 0);
-        int tail = _tail + (choice is not null && IsTail(choice) ? choice.Milliseconds : 0);
-        long late = Math.Max(Math.Max(_problem.Shortest - total, total - _problem.Longest), _peaks > 0 || choice is { IsPeak: true } ? (3 * tail) - total : 0);
-        int broken = Math.Max(0, _fresh + (choice is { IsNew: true } ? 1 : 0) - _problem.MostNew) + BandsBroken(choice) + (OpensTooEarly(more) ? 1 : 0);
-        return (broken * PriceOfLimit) + (late <= 0 ? 0 : (late + MillisecondsInSecond - 1) / MillisecondsInSecond * priceOfSecond);
+        int total = _total + (more?.Milliseconds ?? 0);
+        long late = Math.Max(_problem.Shortest - total, total - _problem.Longest);
+        if (_peaks > 0 || more is { IsPeak: true })
+        {
+            int tail = _tail + (more is not null && IsTail(more) ? more.Milliseconds : 0);
+            late = Math.Max(late, (3L * tail) - total);
+        }
+
+        return late <= 0 ? 0 : (late + MillisecondsInSecond - 1) / MillisecondsInSecond * priceOfSecond;
     }
 
-    private int BandsBroken(Choice? choice)
+    /// <summary>Limits of bands and of new exercises that are broken with one choice more.</summary>
+    private int BrokenWith(Choice more)
+    {
+        int steps = _bands[(int)more.Band];
+        (int least, int most) = _limits[(int)more.Band];
+        int change = steps < least ? -1 : steps >= most ? 1 : 0;
+        return _bandsBroken + change + Math.Max(0, _fresh + (more.IsNew ? 1 : 0) - _problem.MostNew);
+    }
+
+    private int BandsBroken()
     {
         int broken = 0;
         for (int band = 0; band < _bands.Length; band++)
         {
-            int steps = _bands[band] + (choice is not null && (int)choice.Band == band ? 1 : 0);
-            (int least, int most) = _problem.Bands[band];
-            broken += steps < least ? least - steps : steps > most ? steps - most : 0;
+            broken += Math.Max(0, Math.Max(_limits[band].Least - _bands[band], _bands[band] - _limits[band].Most));
         }
 
         return broken;
     }
 
+    /// <summary>With one choice more, or with none (−1).</summary>
     private bool OpensTooEarly(int more)
     {
         int first = more >= 0 && _choices[more].FirstVowel != FirstVowel.None ? more : int.MaxValue;

@@ -3,34 +3,35 @@ namespace WarmupConsole.Sessions.Planning.Choosing;
 /// <summary>Searches the plans with one number of steps: the best exchange of one step, again and again, not taking back a recent one.</summary>
 internal sealed class TabuSearch
 {
-    /// <summary>Moves for which an exercise that went out stays out.</summary>
-    private const int StaysOut = 20;
-
     /// <summary>A search that brings nothing better for a while is broken off.</summary>
-    private const int MostMoves = 200;
-    private const int MostIdleMoves = 60;
+    private const int MostMoves = 400;
+    private const int MostIdleMoves = 120;
+
+    /// <summary>Before every move: then all choices are out that may be.</summary>
+    private const int Never = -1;
 
     private readonly Standing _standing;
-    private readonly int[] _exercises;
+    private readonly ByExercise _exercises;
     private readonly bool[] _isUsed;
     private readonly int[] _choiceOutUntil;
     private readonly int[] _exerciseOutUntil;
+    private int _staysOut;
     private long _best;
 
-    internal TabuSearch(PlanProblem problem, Standing standing)
+    internal TabuSearch(Standing standing, ByExercise exercises)
     {
-        _standing = standing;
-        _exercises = [.. problem.Choices.Select(choice => choice.Exercise)];
-        _choiceOutUntil = new int[_exercises.Length];
-        _isUsed = new bool[_exercises.Max() + 1];
+        (_standing, _exercises) = (standing, exercises);
+        _choiceOutUntil = new int[exercises.Of.Length];
+        _isUsed = new bool[exercises.Choices.Length];
         _exerciseOutUntil = new int[_isUsed.Length];
     }
 
     /// <summary>The best plan found from whatever brings most, one step after another.</summary>
     /// <param name="steps">How many; at most as many as there are exercises.</param>
-    internal ChosenPlan From(int steps)
+    /// <param name="staysOut">Moves for which an exercise that went out stays out.</param>
+    internal ChosenPlan From(int steps, int staysOut)
     {
-        Restart([]);
+        Restart([], staysOut);
         while (_standing.Steps.Count < steps)
         {
             Put(BestToPut(-1, 0, long.MinValue).Choice);
@@ -40,16 +41,16 @@ internal sealed class TabuSearch
     }
 
     /// <summary>The best plan found from one that is there already, or that one.</summary>
-    internal ChosenPlan From(ChosenPlan plan)
+    internal ChosenPlan From(ChosenPlan plan, int staysOut)
     {
-        Restart(plan.Choices);
+        Restart(plan.Choices, staysOut);
         return Search(plan);
     }
 
-    private void Restart(IReadOnlyList<int> plan)
+    private void Restart(IReadOnlyList<int> plan, int staysOut)
     {
         _standing.Set([]);
-        _best = long.MinValue;
+        (_best, _staysOut) = (long.MinValue, staysOut);
         Array.Clear(_choiceOutUntil);
         Array.Clear(_exerciseOutUntil);
         Array.Clear(_isUsed);
@@ -90,10 +91,11 @@ internal sealed class TabuSearch
 
         if (best.In >= 0)
         {
+            int exercise = _exercises.Of[best.Out];
             _standing.Remove(best.Out);
-            _isUsed[_exercises[best.Out]] = false;
-            _choiceOutUntil[best.Out] = move + StaysOut;
-            _exerciseOutUntil[_exercises[best.Out]] = move + StaysOut;
+            _isUsed[exercise] = false;
+            _choiceOutUntil[best.Out] = move + _staysOut;
+            _exerciseOutUntil[exercise] = move + _staysOut;
             Put(best.In);
         }
     }
@@ -101,7 +103,7 @@ internal sealed class TabuSearch
     private void Put(int choice)
     {
         _standing.Add(choice);
-        _isUsed[_exercises[choice]] = true;
+        _isUsed[_exercises.Of[choice]] = true;
     }
 
     /// <summary>
@@ -111,13 +113,26 @@ internal sealed class TabuSearch
     private (long Score, int Choice) BestToPut(int instead, int move, long above)
     {
         (long Score, int Choice) best = (above, -1);
-        int freed = instead < 0 ? -1 : _exercises[instead];
-        for (int choice = 0; choice < _exercises.Length; choice++)
+        int freed = instead < 0 ? -1 : _exercises.Of[instead];
+        for (int exercise = 0; exercise < _isUsed.Length; exercise++)
         {
-            if (_standing.Value + _standing.GainOf(choice) > best.Score
-                && choice != instead && (!_isUsed[_exercises[choice]] || _exercises[choice] == freed)
-                && _standing.ScoreWith(choice) is var score && score > best.Score
-                && (score > _best || !IsTabu(choice, freed, move)))
+            if ((!_isUsed[exercise] || exercise == freed) && _standing.MostWith(exercise) > best.Score)
+            {
+                bool isOut = exercise != freed && _exerciseOutUntil[exercise] > move;
+                best = BetterOf(exercise, instead, isOut ? Never : move, best);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>A better choice of one exercise, or the one there was. What came out not long ago must bring more than anything before.</summary>
+    private (long Score, int Choice) BetterOf(int exercise, int instead, int move, (long Score, int Choice) best)
+    {
+        foreach (int choice in _exercises.Choices[exercise])
+        {
+            long above = _choiceOutUntil[choice] > move ? Math.Max(best.Score, _best) : best.Score;
+            if (choice != instead && _standing.ScoreWith(choice, above) is var score && score > above)
             {
                 best = (score, choice);
             }
@@ -125,7 +140,4 @@ internal sealed class TabuSearch
 
         return best;
     }
-
-    private bool IsTabu(int choice, int freed, int move) =>
-        _choiceOutUntil[choice] > move || (_exercises[choice] != freed && _exerciseOutUntil[_exercises[choice]] > move);
 }

@@ -1,4 +1,5 @@
 using CsCheck;
+using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
@@ -6,6 +7,7 @@ using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 using WarmupConsole.Tests.Sessions.Marks;
+using WarmupConsole.Tests.Sessions.Planning.Choosing;
 
 namespace WarmupConsole.Tests.Sessions.Planning;
 
@@ -35,6 +37,28 @@ public sealed class NextPlanLawTests
             Assert.Equal(next.Differences, NextPlan.From(input).Differences);
         },
         iter: Tries);
+
+    /// <summary>Of a small collection the minutes may not be to be had, but never a plan that is wrong.</summary>
+    [Fact]
+    public void Out_of_any_part_of_the_catalogue_comes_a_plan_without_errors() => Assert.All(Enumerable.Range(1, 16), seed =>
+    {
+        SeededNumbers numbers = new(seed);
+        NextPlanInput input = Evenings.Usual with
+        {
+            Choir = SampleChoir.Four with { Parts = [.. SampleChoir.Four.Parts.Skip(numbers.From(0, 1)).Take(numbers.From(1, 3))] },
+            Exercises = PartOfTheCatalogue(numbers),
+            Minutes = numbers.From(10, 30),
+        };
+        NextPlanResult next = NextPlan.From(input);
+        Assert.NotEmpty(next.Plan.Steps);
+        Assert.DoesNotContain(PlanCheck.Check(Evenings.Ready(input, next.Plan), [.. input.Earlier, input.Last!]).Open, remark => remark.Severity == PlanSeverity.Error);
+    });
+
+    /// <summary>Some of every stage: what comes first and last cannot be left to chance.</summary>
+    private static Dictionary<string, Exercise> PartOfTheCatalogue(SeededNumbers numbers) => Evenings.Catalogue.Values
+        .OrderBy(exercise => exercise.Id, StringComparer.Ordinal).GroupBy(exercise => exercise.Stage)
+        .SelectMany(stage => stage.OrderBy(_ => numbers.From(0, 1_000_000)).Take(numbers.From(1, stage.Key == Stage.Sung ? 30 : 4)))
+        .ToDictionary(exercise => exercise.Id);
 
     private static readonly Gen<NextPlanInput> AnyEvening =
         from findings in Gen.Select(Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[0, 11]).List[0, 3]
