@@ -104,7 +104,7 @@ CONF
 
 keys() { terminal send-keys -t console "$@"; }
 screen() { terminal capture-pane -p -t console; }
-shows_something() { [ "$(screen | tr -d '[:space:]' | wc -c)" -gt 40 ]; }
+shows_start() { screen | grep -q 'Space starts'; }
 heard_any() { grep -q 'event_post_noteon' "$events"; }
 shows_saved() { screen | grep -q 'saved'; }
 sounds_now() { ask sounds "$events"; }
@@ -115,7 +115,7 @@ start_console() { # HOME [PORT PLAN]: a run with settings and logs of its own; s
     terminal new-session -d -s console -x 120 -y 36 \
         "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '${3:-$demo}' --port ${2:-fs} --anew 2>'$1/stderr'"
     console="$(terminal display-message -p -t console '#{pane_pid}')"
-    until_true 20 shows_something
+    until_true 20 shows_start
     until_true 10 pgrep -P "$console" || true
     player="$(pgrep -P "$console" | head -n 1)" || true
 }

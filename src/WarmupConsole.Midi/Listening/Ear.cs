@@ -14,6 +14,9 @@ public sealed class Ear(Func<InputOpening> open, Action<Frame> tell, IMonotonicC
     public const int MostInASecond = 500;
 
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(400);
+
+    /// <summary>Each look for an input that is not there makes and ends a client of the sound system, so they become rarer, up to this.</summary>
+    private static readonly TimeSpan LongestBetweenLooks = TimeSpan.FromSeconds(3.2);
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(20);
 
     private MessageAssembler _assembler = new();
@@ -22,6 +25,7 @@ public sealed class Ear(Func<InputOpening> open, Action<Frame> tell, IMonotonicC
     private long _second;
     private int _inSecond;
     private long _nextLook;
+    private TimeSpan _untilLook = BetweenLooks;
 
     /// <summary>Listens until the event is set.</summary>
     public void Run(WaitHandle ends)
@@ -30,7 +34,7 @@ public sealed class Ear(Func<InputOpening> open, Action<Frame> tell, IMonotonicC
         {
             Turn();
         }
-        while (!ends.WaitOne(_input is null ? BetweenLooks : TimeSpan.Zero));
+        while (!ends.WaitOne(_input is null ? _untilLook : TimeSpan.Zero));
 
         _input?.Close();
     }
@@ -57,6 +61,7 @@ public sealed class Ear(Func<InputOpening> open, Action<Frame> tell, IMonotonicC
     {
         InputOpening opening = open();
         (_input, _assembler) = (opening.Input, new());
+        _untilLook = _input is not null ? BetweenLooks : _untilLook * 2 > LongestBetweenLooks ? LongestBetweenLooks : _untilLook * 2;
         if (_input is not null || opening.Sentence != _told)
         {
             _told = opening.Sentence;

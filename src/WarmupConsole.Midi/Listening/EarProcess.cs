@@ -1,3 +1,4 @@
+using WarmupConsole.Midi.Player;
 using WarmupConsole.Midi.Protocol;
 using WarmupConsole.Midi.Timing;
 
@@ -9,6 +10,7 @@ public static class EarProcess
     public static int Run(Stream input, Stream output, Func<InputOpening> open, IMonotonicClock clock)
     {
         using ManualResetEvent ends = new(false);
+        using EndSignals signals = new(() => ends.Set());
         FrameWriter writer = new(output);
         new Thread(() => EndWith(input, ends)) { IsBackground = true, Name = "ear's end" }.Start();
         new Ear(open, frame => Tell(writer, frame, ends), clock).Run(ends);

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using WarmupConsole.Midi.Playing;
 using WarmupConsole.Midi.Ports;
 using WarmupConsole.Midi.Sound;
@@ -25,7 +24,7 @@ public static class PlayerProcess
         watcher.Start();
         using Timer watch = new(_ => EndIfStuck(loop), null, Rounds, Rounds);
         loop.InputEnded += () => EndSoon(force);
-        using SignalHandlers handlers = new(() =>
+        using EndSignals handlers = new(() =>
         {
             EndSoon(force);
             loop.Stop();
@@ -76,35 +75,5 @@ public static class PlayerProcess
         {
             // It has ended by itself.
         }
-    }
-
-    /// <summary>Without handlers a signal would end the process with notes sounding.</summary>
-    private sealed class SignalHandlers : IDisposable
-    {
-        private readonly PosixSignalRegistration[] _registrations;
-
-        internal SignalHandlers(Action end) =>
-            _registrations =
-            [
-                On(PosixSignal.SIGTERM, end),
-                On(PosixSignal.SIGHUP, end),
-                On(PosixSignal.SIGQUIT, end),
-                On(PosixSignal.SIGINT, () => { }), // Ctrl-C reaches the whole group; ending is the host's decision
-            ];
-
-        public void Dispose()
-        {
-            foreach (PosixSignalRegistration registration in _registrations)
-            {
-                registration.Dispose();
-            }
-        }
-
-        private static PosixSignalRegistration On(PosixSignal signal, Action action) =>
-            PosixSignalRegistration.Create(signal, context =>
-            {
-                context.Cancel = true;
-                action();
-            });
     }
 }
