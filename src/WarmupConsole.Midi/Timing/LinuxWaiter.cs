@@ -3,8 +3,8 @@ using WarmupConsole.Music.Rhythm;
 namespace WarmupConsole.Midi.Timing;
 
 /// <summary>
-/// Waits in the kernel for a timer or a wake, and spins for the last 1.5 ms: on a busy machine, 999 of 1000 times that the kernel wakes
-/// a thread it is late by less. Ten chords a second cost 1.5 % of a core. Allocates nothing while it waits.
+/// Waits in the kernel for a timer or a wake, and spins for the last 1.5 ms: on a busy machine a wake was late by up to about 1 ms in 999 of
+/// 1000 cases, on a bad day by 2 ms (docs/performance.md). Ten chords a second cost 1.5 % of a core. Allocates nothing while it waits.
 /// </summary>
 public sealed unsafe class LinuxWaiter : IWaiter
 {
