@@ -38,7 +38,7 @@ class Console:
         self.home = tempfile.mkdtemp(prefix="warmup-figures-")
         self.trace = os.path.join(self.home, "trace")
         self.size = (columns, rows)
-        self.output = b""
+        self.output = bytearray()  # grows without being copied: that took as long as what is measured
         self.master, slave = pty.openpty()
         fcntl.ioctl(slave, termios.TIOCSWINSZ, struct.pack("HHHH", rows, columns, 0, 0))
         environment = dict(os.environ, XDG_CONFIG_HOME=self.home, TERM="xterm-256color", COLORTERM="truecolor",
@@ -102,10 +102,13 @@ class Console:
             self.drain(0.3)
 
     def processes(self):
-        with open(f"/proc/{self.process.pid}/task/{self.process.pid}/children", encoding="ascii") as file:
-            children = file.read().split()
-        others = [child for task in glob.glob(f"/proc/{self.process.pid}/task/*/children") for child in open(task, encoding="ascii").read().split()]
-        return {"console": self.process.pid, "player": int((children or others)[0])}
+        """The console and its player, which is started once the first picture stands."""
+        for task in glob.glob(f"/proc/{self.process.pid}/task/*/children"):
+            for child in open(task, encoding="ascii").read().split():
+                with open(f"/proc/{child}/cmdline", "rb") as words:
+                    if b"player" in words.read().split(b"\0"):
+                        return {"console": self.process.pid, "player": int(child)}
+        sys.exit("no player was started")
 
     def leave(self):
         """Ends it and returns what it says about its notes."""

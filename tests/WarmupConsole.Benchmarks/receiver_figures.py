@@ -4,7 +4,8 @@
     receiver_figures.py FOLDER SECONDS     FOLDER holds a published `warmup`; SECONDS of singing are measured
 
 Needs (Debian) jackd2 librtmidi6 fluidsynth timgm6mb-soundfont python3-jack-client python3-mido python3-rtmidi. The receiver is a process of its
-own and knows nothing of the console. JACK's clock is its own, so a straight line is laid through due times and arrivals; what is
+own and knows nothing of the console. An arrival is the moment at which JACK hands its period over, by the system's clock, and the place in that period: the
+frames of a server that misses periods run unevenly. A straight line is laid through due times and arrivals; what is
 reported is how far from that line an onset arrives. Every delay that is always the same is left out.
 """
 import array
@@ -27,7 +28,7 @@ ROOM = 5  # seconds more than the longest run
 
 
 def receive(folder):
-    """The receiver: frame and bytes of every message, and the sound of its audio port, until it is told to end."""
+    """The receiver: second and bytes of every message, and the sound of its audio port, until it is told to end."""
     import jack
     client = jack.Client("ear", servername=SERVER, no_start_server=True)
     midi, audio = client.midi_inports.register("in"), client.inports.register("sound")
@@ -35,8 +36,8 @@ def receive(folder):
 
     @client.set_process_callback
     def process(_):
-        now = client.last_frame_time
-        heard.extend((now + offset, bytes(data)) for offset, data in midi.incoming_midi_events())
+        now = time.monotonic()
+        heard.extend((now + offset / RATE, bytes(data)) for offset, data in midi.incoming_midi_events())
         blocks.append((now, bytes(audio.get_buffer())))
 
     @client.set_xrun_callback
@@ -47,11 +48,11 @@ def receive(folder):
         open(f"{folder}/ready", "w", encoding="ascii").close()
         signal.sigwait([signal.SIGTERM])
     with open(f"{folder}/midi", "w", encoding="ascii") as file:
-        file.writelines(f"{frame} {data.hex()}\n" for frame, data in heard)
+        file.writelines(f"{second} {data.hex()}\n" for second, data in heard)
     with open(f"{folder}/sound", "wb") as file:
         file.writelines(block for _, block in blocks)
     with open(f"{folder}/facts", "w", encoding="ascii") as file:
-        file.write(f"{blocks[0][0]} {late[0]}")
+        file.write(" ".join(map(str, [late[0], *(second for second, _ in blocks)])))
 
 
 class Ear:
@@ -69,30 +70,31 @@ class Ear:
         self.process.terminate()
         self.process.wait()
         with open(f"{self.folder}/midi", encoding="ascii") as file:
-            self.midi = [(int(frame), bytes.fromhex(data)) for frame, data in map(str.split, file)]
+            self.midi = [(float(second), bytes.fromhex(data)) for second, data in map(str.split, file)]
         self.sound = array.array("f")
         with open(f"{self.folder}/sound", "rb") as file:
             self.sound.frombytes(file.read())
         with open(f"{self.folder}/facts", encoding="ascii") as file:
-            self.first, self.xruns = map(int, file.read().split())
+            xruns, *blocks = file.read().split()
+        self.xruns, self.blocks = int(xruns), list(map(float, blocks))
         shutil.rmtree(self.folder)
 
     def note_ons(self):
-        return [frame for frame, data in self.midi if data[0] & 0xF0 == 0x90 and data[2]]
+        return [second for second, data in self.midi if data[0] & 0xF0 == 0x90 and data[2]]
 
     def strokes(self, count):
-        """Frames at which the sound leaps up out of quiet."""
+        """Where the sound leaps up out of quiet: seconds of the system's clock, and seconds of samples."""
         peak = max(map(abs, self.sound), default=0)
         found, quiet = [], RATE // 20
         for index, value in enumerate(self.sound):
             if abs(value) < peak / 8:
                 quiet += 1
             elif quiet >= RATE // 20:
-                found.append(self.first + index)
+                found.append((self.blocks[index // PERIOD] + index % PERIOD / RATE, index / RATE))
                 quiet = 0
             elif abs(value) > peak / 4:
                 quiet = 0
-        return found[:count]
+        return zip(*found[:count])
 
 
 def wait_for(condition, what, seconds=15):
@@ -109,7 +111,7 @@ def report(name, due, arrived, xruns):
         print(f"| {name}: {len(arrived)} of {len(due)} arrived, so not compared ({xruns} periods missed) | | | | |", flush=True)
         return
     slope, start = statistics.linear_regression(due, arrived)
-    errors = sorted(abs(frame - (start + slope * at)) / RATE * 1000 for at, frame in zip(due, arrived))
+    errors = sorted(abs(second - (start + slope * at)) * 1000 for at, second in zip(due, arrived))
     picked = [errors[min(len(errors) - 1, len(errors) * part // 100)] for part in (50, 99)] + [errors[-1]]
     print(f"| {name} | {len(errors)} | " + " | ".join(f"{error:.2f}" for error in picked) + f" | {xruns} |", flush=True)
 
@@ -187,7 +189,7 @@ def measure(folder, seconds):
         notes = lead_console(folder, seconds)
     arrived = ear.note_ons()
     if len(arrived) == len(notes):
-        pairs = [(due, frame) for (due, _), frame in zip(notes, arrived) if due is not None]
+        pairs = [(due, second) for (due, _), second in zip(notes, arrived) if due is not None]
         report("the console, leading live, screen redrawn ten times a second", *map(list, zip(*pairs)), ear.xruns)
     else:
         report("the console", [due for due, _ in notes], arrived, ear.xruns)
@@ -203,7 +205,9 @@ def measure(folder, seconds):
         strokes = onsets(due - begin for due, _ in timed)
         with Ear() as ear:
             play_with_fluidsynth(path, strokes[-1] + LEAD)
-        report("FluidSynth's player, the same onsets from a file, by their sound", strokes, ear.strokes(len(strokes)), ear.xruns)
+        heard, sampled = ear.strokes(len(strokes))
+        report("FluidSynth's player, the same onsets from a file, by their sound", strokes, heard, ear.xruns)
+        report("the same by the samples that JACK asked it for, which is its only clock", strokes, sampled, ear.xruns)
 
 
 def main(folder, seconds):
