@@ -109,6 +109,8 @@ heard_any() { grep -q 'event_post_noteon' "$events"; }
 shows_saved() { screen | grep -q 'saved'; }
 sounds_now() { ask sounds "$events"; }
 
+find_player() { player="$(pgrep -P "$console" -f ' player( |$)')"; }
+
 start_console() { # HOME [PORT PLAN]: a run with settings and logs of its own; sets console and player
     mkdir -p "$1/home" "$1/config" "$1/data" "$1/state"
     : >"$events"
@@ -116,9 +118,7 @@ start_console() { # HOME [PORT PLAN]: a run with settings and logs of its own; s
         "exec env HOME='$1/home' XDG_CONFIG_HOME='$1/config' XDG_DATA_HOME='$1/data' XDG_STATE_HOME='$1/state' '$warmup' run '${3:-$demo}' --port ${2:-fs} --anew 2>'$1/stderr'"
     console="$(terminal display-message -p -t console '#{pane_pid}')"
     until_true 20 shows_start
-    sleep 1 # a key that came with the first picture was seen to be lost, perhaps while the screen library waits for the terminal's answers
-    until_true 10 pgrep -P "$console" || true
-    player="$(pgrep -P "$console" | head -n 1)" || true
+    until_true 10 find_player || true
 }
 start_singing() { # [STEPS BEFORE IT]: from the first screen to the first key of the first sung step
     local i
