@@ -63,9 +63,13 @@ internal sealed class Leading(Composition composition, InvocationConfiguration s
         using NeedsKeeper needs = new(content.Folder, run.Host.Post);
         run.Rehearsed = needs.Keep;
         run.Host.GivesTour = GivesTour(request);
-        run.Host.FirstPicture += () => LookAround(content, run.Host);
         using Hands hands = new(run.Host, composition.Settings, composition.Clock);
-        Listen(hands, Ports.Listening(composition, request.Port));
+        run.Host.FirstPicture += () =>
+        {
+            run.OpenPort(); // two processes more would take the processor from the first picture
+            Listen(hands, Ports.Listening(composition, request.Port));
+            LookAround(content, run.Host);
+        };
 
         log.Thread.Start();
         foreach (FileProblem fault in Ports.Faults(composition))

@@ -11,6 +11,7 @@ namespace WarmupConsole.App.Running;
 internal sealed class LiveRun
 {
     private readonly IPlayer _player;
+    private readonly PortChoice _port;
     private readonly RunLog _log;
     private volatile bool _portWasLost;
     private int _isClosed;
@@ -18,11 +19,11 @@ internal sealed class LiveRun
     /// <param name="start">The session and its first effects.</param>
     /// <param name="clock">The clock of host and player.</param>
     /// <param name="player">The piano, with no port yet.</param>
-    /// <param name="port">Opened here, once reports are heard.</param>
+    /// <param name="port">To be opened by <see cref="OpenPort"/>.</param>
     /// <param name="log">The session log.</param>
     internal LiveRun(LiveOutcome start, IMonotonicClock clock, IPlayer player, PortChoice port, RunLog log)
     {
-        (_player, _log) = (player, log);
+        (_player, _port, _log) = (player, port, log);
         Host = new(start, clock, player, Record);
         Host.Show(_ => new(AppTexts.NothingSounds, log.Path ?? AppTexts.NoLogFile, log.Path is null));
         player.Reported += OnReport;
@@ -30,11 +31,16 @@ internal sealed class LiveRun
         log.Thread.Flushed += LookAhead;
         log.Thread.Failed += OnLogFailed;
         log.Thread.Recovered += () => Host.Show(status => status with { Log = log.Path ?? AppTexts.NoLogFile, LogInTrouble = false });
-        player.Open(port);
-        player.Silence(start.Session.Generation); // what sounded when the machine before went down sounds there still
     }
 
     internal SessionHost Host { get; }
+
+    /// <summary>Once, when somebody is there to be heard.</summary>
+    internal void OpenPort()
+    {
+        _player.Open(_port);
+        _player.Silence(Host.Session.Generation); // what sounded when the machine before went down sounds there still
+    }
 
     /// <summary>Takes the marks of the rehearsal, without waiting.</summary>
     internal Action<RehearsalMarked>? Rehearsed { get; set; }

@@ -17,5 +17,5 @@ internal static class PlayerTexts
         $"{sentence} It was started {RestartLimit.Most} times within a minute and ended each time. The run goes on without sound; leave and start the console again to hear it.";
 
     internal static string NotStarted(string reason) =>
-        $"The player could not be started again: {reason} The run goes on without sound; leave and start the console again to hear it.";
+        $"The player could not be started: {reason} The run goes on without sound; leave and start the console again to hear it.";
 }

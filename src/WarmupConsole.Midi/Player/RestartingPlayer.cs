@@ -8,8 +8,9 @@ using WarmupConsole.Music.Sounding;
 namespace WarmupConsole.Midi.Player;
 
 /// <summary>
-/// A player that is started again when it ends unasked or gets stuck. The end is reported at once, so that the run can hold; the
-/// new player opens the same port, ends whatever the old one left sounding, and takes what was handed over since the last silence.
+/// A player that is started when a port is first opened, and again when it ends unasked or gets stuck. The end is reported at once, so that the
+/// run can hold; the new player opens the same port, ends whatever the old one left sounding, and takes what was handed over since
+/// the last silence.
 /// </summary>
 public sealed class RestartingPlayer : IPlayer
 {
@@ -18,25 +19,21 @@ public sealed class RestartingPlayer : IPlayer
     private readonly IMonotonicClock _clock;
     private readonly RestartLimit _limit;
     private readonly List<(long Generation, IReadOnlyList<ScoreNote> Notes)> _missed = [];
-    private IPlayer _player;
+    private IPlayer? _player;
     private PortChoice? _choice;
     private Timeline? _timeline;
     private long _generation;
     private int _starts;
-    private bool _isUp = true;
+    private bool _isUp;
     private bool _disposed;
 
     /// <param name="start">Starts a player; it is given the number of players started before it.</param>
     /// <param name="clock">Measures how often that happens.</param>
-    public RestartingPlayer(Func<int, IPlayer> start, IMonotonicClock clock)
-    {
-        (_start, _clock, _limit) = (start, clock, new(clock));
-        _player = StartNext();
-    }
+    public RestartingPlayer(Func<int, IPlayer> start, IMonotonicClock clock) => (_start, _clock, _limit) = (start, clock, new(clock));
 
     public event Action<PlayerReport>? Reported;
 
-    public OnsetFigures? Onsets => _player.Onsets;
+    public OnsetFigures? Onsets => _player?.Onsets;
 
     private IPlayer? Up => _isUp ? _player : null;
 
@@ -44,8 +41,16 @@ public sealed class RestartingPlayer : IPlayer
     {
         lock (_lock)
         {
+            bool isFirst = _choice is null;
             _choice = choice;
-            Up?.Open(choice);
+            if (isFirst)
+            {
+                Elsewhere("player start", Start);
+            }
+            else
+            {
+                Up?.Open(choice);
+            }
         }
     }
 
@@ -62,9 +67,9 @@ public sealed class RestartingPlayer : IPlayer
     {
         lock (_lock)
         {
-            if (_isUp)
+            if (Up is { } player)
             {
-                _player.Play(generation, notes);
+                player.Play(generation, notes);
             }
             else
             {
@@ -130,15 +135,24 @@ public sealed class RestartingPlayer : IPlayer
         }
 
         Reported?.Invoke(report with { Sentence = again ? PlayerTexts.StartsAgain(report.Sentence) : PlayerTexts.GivenUp(report.Sentence) });
-
-        // On a thread of its own: starting a process takes longer than a call to a player may.
-        new Thread(() => Replace(source, again)) { IsBackground = true, Name = "player restart" }.Start();
+        Elsewhere("player restart", () => Replace(source, again));
     }
+
+    /// <summary>On a thread of its own: starting a process takes longer than a call to a player may.</summary>
+    private static void Elsewhere(string name, Action work) => new Thread(() => work()) { IsBackground = true, Name = name }.Start();
 
     private void Replace(IPlayer ended, bool again)
     {
         ended.Dispose();
-        if (again && TryStart() is { } player)
+        if (again)
+        {
+            Start();
+        }
+    }
+
+    private void Start()
+    {
+        if (TryStart() is { } player)
         {
             HandOver(player);
         }

@@ -63,6 +63,7 @@ internal sealed class Rehearsal : IDisposable
             : new(null, "the disk is read-only");
         _log = new(opened, Content.StartRecord("test"), Composition.Wall, Clock);
         _run = new(LiveMachine.Start(Content.Warmup, Clock.Now), Clock, _player, PortChoice.First, _log);
+        _run.Host.FirstPicture += _run.OpenPort;
         _run.Host.Exercises = Content.Folder.Exercises;
         NeedsKeeper needs = new(Content.Folder, _run.Host.Post);
         _run.Rehearsed = mark => _run.Host.Post(needs.Write(mark));

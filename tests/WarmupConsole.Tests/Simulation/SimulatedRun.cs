@@ -30,6 +30,7 @@ internal sealed class SimulatedRun
         LogThread = runLog.Thread;
         Live = new(start, clocks.Clock, player, PortChoice.First, runLog);
         Live.Host.Posted += () => IsWanted = true;
+        Live.OpenPort();
         Mirror = new(file);
     }
 

@@ -33,6 +33,8 @@ public sealed class LiveRunTests : IDisposable
         _log = new(new SessionLogWriter(_file, LogPosition.New), null, wall, _clock);
         _run = new(LiveMachine.Start(LiveFixtures.Whole, _clock.Now), _clock, _player, PortChoice.First, _log);
         _player.Reported += _reports.Add; // after the run's own listener: what is waited for here, the run has heard
+        _run.OpenPort();
+        _reports.WaitFor(1);
         ReachSecondRung();
     }
 
@@ -44,7 +46,7 @@ public sealed class LiveRunTests : IDisposable
     public void A_dead_player_holds_the_run_and_go_on_leads_in_to_the_same_key_with_a_new_one()
     {
         _players[0].Die();
-        _reports.WaitFor(2); // its end, then the port that the new one opened
+        _reports.WaitFor(3); // the first port, its end, then the port that the new one opened
         _run.Host.Step();
 
         Assert.Equal((LiveState.Rung, 1, Hold.Silenced), (Session.State, Session.RungIndex, Session.Hold));
@@ -64,7 +66,7 @@ public sealed class LiveRunTests : IDisposable
     public void The_dead_player_has_silenced_its_port_and_is_sent_nothing_more()
     {
         _players[0].Die();
-        _reports.WaitFor(2);
+        _reports.WaitFor(3);
         _run.Host.Step();
         string[] last = [.. _players[0].Sent];
 

@@ -31,6 +31,21 @@ public sealed class RestartingPlayerTests : IDisposable
     }
 
     [Fact]
+    public void It_is_started_by_the_first_opening_and_plays_what_it_was_handed_before()
+    {
+        int starts = 0;
+        using PlayerInThread link = new();
+        using RestartingPlayer player = new(_ => starts++ == 0 ? new PlayerClient(link) : throw new InvalidOperationException(), _clock);
+        player.SetTimeline(1, AtSixty);
+        player.Play(1, [Note(60, 0, 1)]);
+        Assert.Null(player.Pump(Second(0)));
+        Assert.Equal(0, starts);
+
+        player.Open(PortChoice.First);
+        Assert.Equal(["C000", "B04000", "B07B00", "B07800", "903C40"], link.Port.WaitFor(5));
+    }
+
+    [Fact]
     public void After_a_death_the_port_is_opened_again_silenced_and_played_on()
     {
         _player.SetTimeline(1, AtSixty);
@@ -100,7 +115,7 @@ public sealed class RestartingPlayerTests : IDisposable
         link.Loop.Stop();
 
         Assert.Equal(
-            [Ended(StartedAgain), Ended("The player could not be started again: No room. The run goes on without sound; leave and start the console again to hear it.")],
+            [Ended(StartedAgain), Ended("The player could not be started: No room. The run goes on without sound; leave and start the console again to hear it.")],
             reports.WaitFor(3).Skip(1));
     }
 
