@@ -11,6 +11,7 @@ public sealed class ReviewControl(ReviewModel model)
     private static readonly int Views = Enum.GetValues<ReviewView>().Length;
 
     private readonly int[] _tops = new int[Views];
+    private ReviewView _beforeHelp;
 
     public ReviewView View { get; private set; }
 
@@ -36,6 +37,12 @@ public sealed class ReviewControl(ReviewModel model)
                 return;
             case [>= '1' and <= '8'] digit:
                 View = (ReviewView)(digit[0] - '1');
+                return;
+            case "?" or "Esc" when View == ReviewView.Help:
+                View = _beforeHelp;
+                return;
+            case "?":
+                (_beforeHelp, View) = (View, ReviewView.Help);
                 return;
             case "Ctrl+Q" or "q":
                 Leaves = true;

@@ -25,7 +25,7 @@ public class ReviewScreenTests
     {
         using ReviewWindow window = new(ReviewFixture.Model, Theme.Monochrome);
         using Headless screen = new(window, width, height);
-        screen.Type($"{(int)view + 1}");
+        screen.Type(view == ReviewView.Help ? "?" : $"{(int)view + 1}");
         GoldenText.Check(
             $"review/{view}-{width}x{height}.txt".ToLowerInvariant(),
             string.Concat(screen.Screen.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(line => line.TrimEnd() + "\n")));
@@ -36,7 +36,7 @@ public class ReviewScreenTests
     {
         ReviewControl control = new(ReviewFixture.Model);
         Press(control, Key.CursorLeft);
-        Assert.Equal(ReviewView.LeftOut, control.View);
+        Assert.Equal(ReviewView.Help, control.View);
         Press(control, Key.CursorRight, Key.CursorRight, Key.CursorRight);
         Assert.Equal(ReviewView.HeatMap, control.View);
         (int most, int rows) = ReviewPresenter.Room(ReviewFixture.Model, ReviewView.HeatMap, (80, 24));
@@ -57,6 +57,18 @@ public class ReviewScreenTests
         Assert.Equal(there, control.Draw((80, 24)).ToString());
         Press(control, Key.Home);
         Assert.Contains("lines 1–", control.Draw((80, 24)).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Help_has_a_key_and_gives_the_page_back()
+    {
+        ReviewControl control = new(ReviewFixture.Model);
+        Press(control, new Key('5'), new Key('?'));
+        Assert.Equal(ReviewView.Help, control.View);
+        Press(control, new Key('?'));
+        Assert.Equal(ReviewView.Ranges, control.View);
+        Press(control, new Key('?'), Key.Esc);
+        Assert.Equal((ReviewView.Ranges, false), (control.View, control.Leaves));
     }
 
     [Fact]

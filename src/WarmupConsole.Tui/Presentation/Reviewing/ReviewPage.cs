@@ -14,6 +14,7 @@ internal sealed record ReviewPage(IReadOnlyList<ReviewLine> Head, IReadOnlyList<
         ReviewView.Ranges => new([], RangeLines.Of(model, columns)),
         ReviewView.Purposes => PracticeLines.Purposes(model, columns),
         ReviewView.Times => PracticeLines.Times(model, columns),
+        ReviewView.Help => new([], HelpLines.Of(columns)),
         _ => new([], [.. model.LeftOut.SelectMany(sentence => ReviewLine.Wrapped(sentence, columns))]),
     };
 }

@@ -49,7 +49,8 @@ public static class ReviewPresenter
         foreach ((int index, string name) in ReviewTexts.Views.Index())
         {
             bool isShown = index == (int)view;
-            string text = isShown ? $"[{index + 1} {name}]" : $" {index + 1} {name} ";
+            string key = index == (int)ReviewView.Help ? "?" : $"{index + 1}";
+            string text = isShown ? $"[{key} {name}]" : $" {key} {name} ";
             (x, row) = x > 0 && x + text.Length > pane.Width ? (0, row + 1) : (x, row);
             x = pane.Write(x, row, text, isShown ? Ink.Live : Ink.Plain);
         }

@@ -11,4 +11,7 @@ public enum ReviewView
     Purposes,
     Times,
     LeftOut,
+
+    /// <summary>Has a key of its own instead of a number.</summary>
+    Help,
 }
