@@ -1,4 +1,5 @@
 using System.Buffers.Text;
+using System.IO.Hashing;
 using System.Text.Json;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Sessions.Events;
@@ -18,7 +19,7 @@ internal static class RecordReader
             return (null, DamageKind.CutOff);
         }
 
-        return Crc32.Of(line[..^LogFormat.TailLength]) == stated ? Parse(line) : (null, DamageKind.BadChecksum);
+        return Crc32.HashToUInt32(line[..^LogFormat.TailLength]) == stated ? Parse(line) : (null, DamageKind.BadChecksum);
     }
 
     private static bool EndsInChecksum(ReadOnlySpan<byte> line, out uint stated)

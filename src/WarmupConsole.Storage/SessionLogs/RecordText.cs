@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Globalization;
+using System.IO.Hashing;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -42,5 +43,5 @@ internal static class RecordText
     }
 
     private static byte[] WithChecksum(ReadOnlySpan<byte> body) =>
-        [.. body, .. LogFormat.TailStart, .. Encoding.ASCII.GetBytes(Crc32.Of(body).ToString("x8", CultureInfo.InvariantCulture)), .. LogFormat.TailEnd];
+        [.. body, .. LogFormat.TailStart, .. Encoding.ASCII.GetBytes(Crc32.HashToUInt32(body).ToString("x8", CultureInfo.InvariantCulture)), .. LogFormat.TailEnd];
 }

@@ -1,3 +1,4 @@
+using System.IO.Hashing;
 using System.Text;
 using WarmupConsole.App;
 using WarmupConsole.Sessions.Events;
@@ -126,7 +127,7 @@ public sealed class BadLogsTests : IDisposable
     }
 
     private static string Sealed(string body) =>
-        $"{body},\"crc\":\"{WarmupConsole.Storage.SessionLogs.Crc32.Of(Encoding.UTF8.GetBytes(body)):x8}\"}}";
+        $"{body},\"crc\":\"{Crc32.HashToUInt32(Encoding.UTF8.GetBytes(body)):x8}\"}}";
 
     private void AssertLeftOut(string sentence)
     {

@@ -11,7 +11,7 @@ public class ProjectReferenceTests
         { "Music", "", "" },
         { "Sessions", "Music", "MathNet.Numerics Stateless" },
         { "Midi", "Music", "NAudio.Midi NAudio.WinMM" },
-        { "Storage", "Music Sessions", "YamlDotNet" },
+        { "Storage", "Music Sessions", "System.IO.Hashing YamlDotNet" },
         { "Tui", "Music Sessions", "Terminal.Gui" },
         { "App", "Midi Music Sessions Storage Tui", "System.CommandLine" },
     };
