@@ -5,4 +5,8 @@ namespace WarmupConsole.Sessions.Marks;
 /// <param name="Words">As it is shown in a sentence: "short of breath".</param>
 /// <param name="Spellings">What may be typed for it, besides id and words; lower-case.</param>
 /// <param name="IsPraise">True when nothing needs work ("good", "easy").</param>
-public sealed record MarkKind(string Id, string Words, IReadOnlyList<string> Spellings, bool IsPraise);
+public sealed record MarkKind(string Id, string Words, IReadOnlyList<string> Spellings, bool IsPraise)
+{
+    /// <summary>True when it says that a voice had too much to do ("strained", "hoarse"): it is answered with less, never with more of the same.</summary>
+    public bool IsEffort { get; init; }
+}

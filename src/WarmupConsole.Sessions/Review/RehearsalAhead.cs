@@ -12,7 +12,7 @@ namespace WarmupConsole.Sessions.Review;
 public static class RehearsalAhead
 {
     /// <summary>Kinds that speak of the voice itself: what has them is spared.</summary>
-    private static readonly string[] Tiring = ["strained", "pressed", "tired", "short-of-breath", "breathy"];
+    private static readonly string[] Tiring = ["strained", "pressed", "tired", "hoarse", "short-of-breath", "breathy"];
 
     /// <summary>Less than this over its plan is no news.</summary>
     private static readonly TimeSpan Noticed = TimeSpan.FromSeconds(30);

@@ -43,7 +43,8 @@ public static class ChoirFields
         Field.Id("id", "As the log keeps it.").Must,
         Field.List("spellings", new(0, 20, "spellings"), new FieldShape.Text(), "What is typed for it."),
         Field.Text("words", "As it is shown."),
-        Field.YesNo("praise", "It says that something went well."));
+        Field.YesNo("praise", "It says that something went well."),
+        Field.YesNo("effort", "It says that a voice had too much to do: the next plan spares it."));
 
     public static FieldTable Choir { get; } = new(
         "choir.yaml",

@@ -53,7 +53,7 @@ public static class ChoirFile
         {
             string id = fields.Id("id");
             string[] spellings = [.. fields.Texts("spellings").Select(spelling => spelling.ToLowerInvariant())];
-            kinds.Add(new(id, fields.Text("words", id), spellings, fields.YesNo("praise") ?? false));
+            kinds.Add(new(id, fields.Text("words", id), spellings, fields.YesNo("praise") ?? false) { IsEffort = fields.YesNo("effort") ?? false });
             UniqueCheck.Add(lines, fields, "id", id);
             fields.Finish();
         }

@@ -64,7 +64,7 @@ internal static class ChoirWriter
     }
 
     private static string Mark(MarkKind kind) =>
-        $"{{id: {kind.Id}, words: {YamlLine.Quote(kind.Words)}, spellings: {YamlLine.List(kind.Spellings)}, praise: {(kind.IsPraise ? "true" : "false")}}}";
+        $"{{id: {kind.Id}, words: {YamlLine.Quote(kind.Words)}, spellings: {YamlLine.List(kind.Spellings)}, praise: {(kind.IsPraise ? "true" : "false")}{(kind.IsEffort ? ", effort: true" : "")}}}";
 
     private static void Line(StringBuilder text, string indent, string name, string? value)
     {

@@ -48,7 +48,7 @@ internal static class AnyValue
             Notes = notes,
             Parts = [.. parts.Index().Select(part => part.Item with { Id = $"p{part.Index}", Letters = [$"l{part.Index}", $"k{part.Index}"] })],
             Concerts = concerts,
-            OwnMarkKinds = [.. words.Index().Select(word => new MarkKind($"m{word.Index}", word.Item, [$"typed {word.Index}"], praise))],
+            OwnMarkKinds = [.. words.Index().Select(word => new MarkKind($"m{word.Index}", word.Item, [$"typed {word.Index}"], praise) { IsEffort = !praise && word.Index == 0 })],
         };
 
     internal static readonly Gen<Exercise> Exercise = Gen.OneOf<Exercise>(Sung, Counted);
