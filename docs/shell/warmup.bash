@@ -9,7 +9,7 @@ _warmup() {
     case "$before" in
         --choir) mapfile -t COMPREPLY < <(compgen -d -- "$current"); return ;;
         --html|--midi|--musicxml|--out|--record|--sheet|--trace) mapfile -t COMPREPLY < <(compgen -f -- "$current"); return ;;
-        --articulation|--bars|--by|--date|--dynamics|--exercise|--focus|--id|--instruction|--language|--limit|--line|--listen|--minutes|--mode|--most|--part|--passage|--piece|--pitch|--port|--purpose|--purposes|--reach|--region|--rehearsal|--shape|--stage|--start|--syllables|--tempo|--title|--tolerance|--tonight|--until|--use|--variant|--voices|--weeks|--why) COMPREPLY=(); return ;;
+        --articulation|--bars|--by|--date|--dynamics|--exercise|--focus|--id|--instruction|--kind|--language|--limit|--line|--listen|--minutes|--mode|--most|--part|--passage|--piece|--pitch|--port|--purpose|--purposes|--reach|--region|--rehearsal|--shape|--stage|--start|--syllables|--tempo|--title|--tolerance|--tonight|--until|--use|--variant|--voices|--weeks|--why) COMPREPLY=(); return ;;
     esac
     case "$path" in
         "warmup") words="run ports review plan season check keys export new ranges need exercises score shell --help --version" ;;
@@ -31,7 +31,7 @@ _warmup() {
         "warmup ranges check") words="--choir --part --port --help" ;;
         "warmup ranges accept") words="--choir --json --help" ;;
         "warmup need") words="add list done --help" ;;
-        "warmup need add") words="--part --pitch --region --purpose --piece --bars --until --choir --json --help" ;;
+        "warmup need add") words="--part --pitch --region --purpose --kind --piece --bars --until --choir --json --help" ;;
         "warmup need list") words="--choir --all --json --help" ;;
         "warmup need done") words="--choir --json --help" ;;
         "warmup exercises") words="list find show add --help" ;;

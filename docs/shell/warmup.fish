@@ -124,6 +124,7 @@ complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcomm
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l pitch -x -d 'A sounding pitch, such as F#5.'
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l region -x -d 'A range of sounding pitches, such as C5-F5.'
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l purpose -x -d 'What exercises should train, such as tuning.third.'
+complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l kind -x -d 'The kind of mark it comes from; strained, pressed, tired and hoarse are spared in the next plan, not trained.'
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l piece -x -d 'The piece it comes from.'
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l bars -x -d 'Its bars, as text, such as 12-15.'
 complete -c warmup -n '__fish_seen_subcommand_from need; and __fish_seen_subcommand_from add' -l until -x -d 'The last day on which it matters, as 2027-05-22.'

@@ -322,6 +322,7 @@ internal static class AppTexts
     internal const string NeedPartAbout = "A part, a group or everyone. Default: everyone.";
     internal const string NeedPitchAbout = "A sounding pitch, such as F#5.";
     internal const string NeedRegionAbout = "A range of sounding pitches, such as C5-F5.";
+    internal const string NeedKindAbout = "The kind of mark it comes from; strained, pressed, tired and hoarse are spared in the next plan, not trained.";
     internal const string NeedPurposeAbout = "What exercises should train, such as tuning.third.";
     internal const string NeedPieceAbout = "The piece it comes from.";
     internal const string NeedBarsAbout = "Its bars, as text, such as 12-15.";

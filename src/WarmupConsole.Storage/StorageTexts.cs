@@ -99,6 +99,9 @@ public static class StorageTexts
     public static string UnknownLimit(string id, IReadOnlyList<string> names) =>
         $"there is no part or group '{Short(id)}' in this choir; write one of {string.Join(", ", names)}";
 
+    public static string UnknownMarkKind(string id, IEnumerable<string> names) =>
+        $"there is no kind of mark '{Short(id)}' in this choir; write one of {string.Join(", ", names)}";
+
     public static string RoundsWhenSung(string id) => $"'rounds' is for body and breathing exercises, and '{id}' is sung; use keys and most";
 
     public static string TempoOfKeys(string id) => $"a tempo that changes from key to key is for sung exercises, and '{id}' is counted; write one tempo";

@@ -18,6 +18,7 @@ internal static class NeedCommand
         ("pitch", "PITCH", AppTexts.NeedPitchAbout),
         ("region", "RANGE", AppTexts.NeedRegionAbout),
         ("purpose", "PURPOSE", AppTexts.NeedPurposeAbout),
+        ("kind", "KIND", AppTexts.NeedKindAbout),
         ("piece", "TITLE", AppTexts.NeedPieceAbout),
         ("bars", "BARS", AppTexts.NeedBarsAbout),
         ("until", "DATE", AppTexts.NeedUntilAbout),

@@ -24,6 +24,7 @@ internal sealed record NeedsReport(IReadOnlyList<NeedsReport.Need> Needs)
         need.Pitch?.ToAscii(),
         need.Region is { } region ? PitchRangeText.Write(region) : null,
         need.Purpose is { } purpose ? PurposeData.Id(purpose) : null,
+        need.Kind.Length == 0 ? null : need.Kind,
         need.Piece,
         need.Bars,
         Day(need.Until),
@@ -32,5 +33,5 @@ internal sealed record NeedsReport(IReadOnlyList<NeedsReport.Need> Needs)
     private static string? Day(DateOnly? day) => day is { } known ? DayText.Write(known) : null;
 
     /// <summary>The fields of needs.yaml; null where a need has none.</summary>
-    internal sealed record Need(int Number, string Part, string? Pitch, string? Region, string? Purpose, string Piece, string Bars, string? Until, string? Done);
+    internal sealed record Need(int Number, string Part, string? Pitch, string? Region, string? Purpose, string? Kind, string Piece, string Bars, string? Until, string? Done);
 }

@@ -25,7 +25,7 @@ internal sealed class NeedsKeeper(ChoirFolder folder, Action<LiveInput> tell) : 
     /// <summary>Adds the needs to the file as it is now; the mark itself is in the log, whatever happens here.</summary>
     internal LiveInput Write(RehearsalMarked mark)
     {
-        IReadOnlyList<IReadOnlyList<(string Name, string Value)>> needs = RehearsalNeeds.Of(mark);
+        IReadOnlyList<IReadOnlyList<(string Name, string Value)>> needs = RehearsalNeeds.Of(mark, folder.Choir);
         FileRead<NeedsBook> book = NeedsBook.Open(folder);
         foreach (IReadOnlyList<(string Name, string Value)> need in needs)
         {

@@ -21,6 +21,9 @@ public sealed record ChoirNeed
     /// <summary>What exercises should train, or null.</summary>
     public Purpose? Purpose { get; init; }
 
+    /// <summary>Id of the kind of mark it comes from, or empty; where that means too much effort, it is spared and not trained.</summary>
+    public string Kind { get; init; } = "";
+
     /// <summary>The piece it comes from, or empty.</summary>
     public string Piece { get; init; } = "";
 
@@ -47,7 +50,7 @@ public sealed record ChoirNeed
             (_, 0) => $", for {Piece}",
             _ => $", for {Piece}, bars {Bars}",
         };
-        return $"{Who}: {what}{where}{(Until is { } day ? string.Create(CultureInfo.InvariantCulture, $", until {day:d MMMM yyyy}") : "")}";
+        return $"{Who}: {(Kind.Length == 0 ? "" : $"{Kind}, ")}{what}{where}{(Until is { } day ? string.Create(CultureInfo.InvariantCulture, $", until {day:d MMMM yyyy}") : "")}";
     }
 
     /// <summary>The parts it concerns, in the order of the choir.</summary>

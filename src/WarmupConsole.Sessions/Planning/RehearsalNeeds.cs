@@ -1,7 +1,9 @@
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Sessions.Choirs;
 using WarmupConsole.Sessions.Events;
+using WarmupConsole.Sessions.Marks;
 
 namespace WarmupConsole.Sessions.Planning;
 
@@ -25,15 +27,19 @@ public static class RehearsalNeeds
         ["thin"] = Purpose.EvenVowels,
         ["vowel"] = Purpose.EvenVowels,
         ["blend"] = Purpose.Blend,
+        ["tired"] = Purpose.Slow,
+        ["hoarse"] = Purpose.Slow,
     };
 
     /// <summary>
     /// The fields of one need for each part named, as needs.yaml has them; none for praise, and where neither a pitch nor a kind that
-    /// exercises help with was named.
+    /// exercises help with was named. A kind that means too much effort goes with it: the pitch is to be spared then.
     /// </summary>
-    public static IReadOnlyList<IReadOnlyList<(string Name, string Value)>> Of(RehearsalMarked mark)
+    public static IReadOnlyList<IReadOnlyList<(string Name, string Value)>> Of(RehearsalMarked mark, Choir choir)
     {
         ArgumentNullException.ThrowIfNull(mark);
+        ArgumentNullException.ThrowIfNull(choir);
+        string kindOfEffort = mark.Kind is { } heard && MarkKindData.IsEffort(choir, heard) ? heard : "";
         (string, string)? what = mark switch
         {
             { Kind: "good" or "easy" } => null,
@@ -42,9 +48,9 @@ public static class RehearsalNeeds
             _ => null,
         };
         IEnumerable<string> who = mark.Parts.Count == 0 ? [LadderSpec.Everyone] : mark.Parts;
-        return what is { } asked ? [.. who.Select(part => Fields(part, asked, mark))] : [];
+        return what is { } asked ? [.. who.Select(part => Fields(part, asked, kindOfEffort, mark))] : [];
     }
 
-    private static IReadOnlyList<(string Name, string Value)> Fields(string part, (string, string) what, RehearsalMarked mark) =>
-        [.. new[] { ("part", part), what, ("piece", mark.Piece), ("bars", mark.Bars) }.Where(field => field.Item2.Length > 0)];
+    private static IReadOnlyList<(string Name, string Value)> Fields(string part, (string, string) what, string kind, RehearsalMarked mark) =>
+        [.. new[] { ("part", part), what, ("kind", kind), ("piece", mark.Piece), ("bars", mark.Bars) }.Where(field => field.Item2.Length > 0)];
 }

@@ -15,6 +15,7 @@ public static class NeedFields
         Field.Text("pitch", "A sounding pitch, such as F#5."),
         Field.Text("region", "A range of sounding pitches, such as C5-F5."),
         Field.Choice("purpose", ExerciseWords.PurposeNames, "What exercises should train."),
+        Field.Id("kind", "The kind of mark it comes from: strained, pressed, tired and hoarse are spared, not trained."),
         Field.Text("piece", "The piece it comes from."),
         Field.Text("bars", "Its bars, such as 12-15."),
         Field.Date("until", "The last day on which it matters."),

@@ -2,6 +2,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Choirs;
+using WarmupConsole.Sessions.Marks;
 using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Storage.Yaml;
 
@@ -18,6 +19,7 @@ internal static class NeedReader
             Pitch = PitchField.Read(fields, "pitch"),
             Region = fields.Find("region") is { } region ? MusicField.Read(fields, region, "region", PitchRangeText.Parse)?.Value : null,
             Purpose = fields.Choice<Purpose>("purpose"),
+            Kind = Kind(fields, choir),
             Piece = fields.Text("piece", ""),
             Bars = fields.Text("bars", ""),
             Until = fields.Date("until"),
@@ -43,6 +45,21 @@ internal static class NeedReader
         if (!names.Contains(id))
         {
             fields.Problems.Add(node, StorageTexts.UnknownLimit(id, names));
+        }
+
+        return id;
+    }
+
+    private static string Kind(MapReader fields, Choir choir)
+    {
+        if (fields.Find("kind") is not { } node || fields.Values.Id(node, "kind") is not { } id)
+        {
+            return "";
+        }
+
+        if (MarkKindData.Find(choir, id) is null)
+        {
+            fields.Problems.Add(node, StorageTexts.UnknownMarkKind(id, MarkKindData.Of(choir).Select(kind => kind.Id).Distinct()));
         }
 
         return id;

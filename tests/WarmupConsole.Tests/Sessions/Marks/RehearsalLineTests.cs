@@ -28,11 +28,10 @@ public class RehearsalLineTests
     [InlineData(null, 71, "pitch", "B4")]
     [InlineData("late", null, "purpose", "time.quick")]
     [InlineData("good", 71, null, null)]
-    [InlineData("tired", null, null, null)]
     [InlineData(null, null, null, null)]
     public void A_mark_asks_for_its_pitch_or_for_what_helps_its_kind(string? kind, int? pitch, string? field, string? value)
     {
-        IReadOnlyList<IReadOnlyList<(string Name, string Value)>> needs = RehearsalNeeds.Of(new("", "Hymn", "3", ["alto", "bass"], kind, pitch, "", 0));
+        IReadOnlyList<IReadOnlyList<(string Name, string Value)>> needs = RehearsalNeeds.Of(new("", "Hymn", "3", ["alto", "bass"], kind, pitch, "", 0), SampleChoir.Four);
 
         Assert.Equal(field is null ? 0 : 2, needs.Count);
         Assert.All(needs.Zip(["alto", "bass"]), need => Assert.Equal([("part", need.Second), (field!, value!), ("piece", "Hymn"), ("bars", "3")], need.First));
@@ -40,5 +39,14 @@ public class RehearsalLineTests
 
     [Fact]
     public void Without_a_part_everyone_is_meant() =>
-        Assert.Equal(("part", "everyone"), RehearsalNeeds.Of(new RehearsalMarked("", "", "", [], "flat", 60, "", 0))[0][0]);
+        Assert.Equal(("part", "everyone"), RehearsalNeeds.Of(new RehearsalMarked("", "", "", [], "flat", 60, "", 0), SampleChoir.Four)[0][0]);
+
+    [Theory]
+    [InlineData("strained", 78, "pitch", "Gb5")]
+    [InlineData("pressed", null, "purpose", "resonance.open")]
+    [InlineData("tired", null, "purpose", "time.slow")]
+    [InlineData("hoarse", null, "purpose", "time.slow")]
+    public void What_was_too_much_goes_with_its_kind_so_that_it_is_spared(string kind, int? pitch, string field, string value) => Assert.Equal(
+        [("part", "soprano"), (field, value), ("kind", kind), ("piece", "Hymn")],
+        RehearsalNeeds.Of(new("", "Hymn", "", ["soprano"], kind, pitch, "", 0), SampleChoir.Four).Single());
 }

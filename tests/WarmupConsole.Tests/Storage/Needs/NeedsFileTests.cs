@@ -20,6 +20,7 @@ public sealed class NeedsFileTests
             until: 2027-05-22
           - {part: upper, region: C5-F5, done: 2027-02-16}
           - purpose: tuning.third
+          - {part: soprano, pitch: Gb5, kind: strained}
 
         """;
 
@@ -32,8 +33,9 @@ public sealed class NeedsFileTests
         Assert.Equal(new ChoirNeed { Who = "soprano", Pitch = Pitch.Parse("F#5"), Piece = "Harbour hymn", Bars = "12-15", Until = new(2027, 5, 22) }, needs[0]);
         Assert.Equal(("upper", "C5–F5", new DateOnly(2027, 2, 16)), (needs[1].Who, $"{needs[1].Region}", needs[1].Done));
         Assert.Equal(new ChoirNeed { Who = "everyone", Purpose = Purpose.LeapThird }, needs[2]);
+        Assert.Equal("strained", needs[3].Kind);
         Assert.Equal(
-            ["soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027", "upper: C5–F5", "everyone: leaps of a third"],
+            ["soprano: F♯5, for Harbour hymn, bars 12-15, until 22 May 2027", "upper: C5–F5", "everyone: leaps of a third", "soprano: strained, G♭5"],
             needs.Select(need => need.WordsIn(NoteNaming.Scientific)));
     }
 
@@ -46,6 +48,7 @@ public sealed class NeedsFileTests
     [InlineData("tuning.third", "tuning.thirds", "tuning.thirds", "'purpose' cannot be 'tuning.thirds'")]
     [InlineData("2027-05-22", "22.5.2027", "22.5.2027", "'until' must be a date")]
     [InlineData("done: 2027-02-16", "done: yes", "yes", "'done' must be a date")]
+    [InlineData("strained", "strainde", "strainde", "there is no kind of mark 'strainde' in this choir")]
     [InlineData("bars:", "bar:", "bar", "a need has no 'bar'; did you mean 'bars'?")]
     [InlineData("purpose: tuning.third", "just a word", "just a word", "'a need' must be names with values")]
     public void Each_fault_is_told_at_its_place(string right, string wrong, string at, string words)
