@@ -22,6 +22,9 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     /// <summary>The strongest that was said of it, or empty.</summary>
     internal string Strength { get; init; } = "";
 
+    /// <summary>Of each part that it was heard of the pitch that was named, else the highest it may mean: a voice strains at the top first (common practice).</summary>
+    internal IReadOnlyList<(string Part, Pitch? Pitch)> Tops { get; init; } = [];
+
     /// <summary>True when its last day is within two weeks.</summary>
     internal bool IsDueSoon { get; init; }
 
@@ -36,7 +39,7 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     [
         .. Marked(input),
         .. from need in input.Needs
-           where need.IsOpenOn(input.Date) && need.Pitch is not null
+           where need.IsOpenOn(input.Date) && need.Pitch is not null && !MarkKindData.IsEffort(input.Choir, need.Kind)
            from part in need.PartsOf(input.Choir.Parts)
            where part.Range.Extreme.Contains(need.Pitch!.Value.Midi)
            select new Need(part.Id, Asked, null, need.Pitch, "", 0, (need with { Who = part.Id }).WordsIn(input.Choir.Notes), input.Date) { IsDueSoon = IsSoon(need, input.Date) },
@@ -61,7 +64,7 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
     private static IEnumerable<Need> Together(Choir choir, IEnumerable<Need> needs) => needs
         .GroupBy(need => (need.Kind, need.Tonic, need.Pitch))
         .SelectMany(same => choir.Parts.Count > 1 && choir.Parts.All(part => same.Any(need => need.Part == part.Id))
-            ? [same.First() with { Words = MarkWords.Sentence(choir, [], MarkWords.What(choir, same.Key.Kind, same.First().Strength), MarkWords.Where(choir.Notes, same.Key.Pitch, "", same.Key.Tonic)) }]
+            ? [same.First() with { Words = MarkWords.Sentence(choir, [], MarkWords.What(choir, same.Key.Kind, same.First().Strength), MarkWords.Where(choir.Notes, same.Key.Pitch, "", same.Key.Tonic)), Tops = [.. same.SelectMany(need => need.Tops)] }]
             : same.AsEnumerable());
 
     private static Need Of(ReviewMark[] marks, Choir choir, SessionReview review)
@@ -73,7 +76,7 @@ internal sealed record Need(string Part, string Kind, Pitch? Tonic, Pitch? Pitch
         Pitch? tonic = review.Rungs.LastOrDefault(rung => rung.Step == last.Step && rung.Rung == last.Rung)?.Tonic ?? last.Key;
         string exercise = review.Steps.FirstOrDefault(step => step.Step == last.Step)?.ExerciseId ?? "";
         int rungs = marks.Select(mark => (mark.Step, mark.Rung)).Distinct().Count();
-        return new(last.Part, last.Kind!, tonic, pitch, exercise, rungs, words, DateOnly.FromDateTime(review.Start.DateTime)) { Strength = strength };
+        return new(last.Part, last.Kind!, tonic, pitch, exercise, rungs, words, DateOnly.FromDateTime(review.Start.DateTime)) { Strength = strength, Tops = [(last.Part, pitch ?? marks.SelectMany(mark => mark.Pitches).Cast<Pitch?>().MaxBy(top => top?.Midi))] };
     }
 
     private static Pitch? OnlyPitch(ReviewMark mark) => mark.Pitches.Count == 1 ? mark.Pitches[0] : null;

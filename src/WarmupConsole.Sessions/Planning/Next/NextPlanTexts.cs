@@ -1,5 +1,6 @@
 using System.Globalization;
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Rhythm;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Findings;
@@ -15,6 +16,10 @@ internal static class NextPlanTexts
 
     internal const string Relief = "on a half-closed sound, which is easier on the voice";
 
+    internal const string Soft = "soft";
+
+    internal const string FromAbove = "from above";
+
     internal const string KeysOfLadder = "keys of its ladder";
 
     internal const string Worn = "sung in several of the last plans";
@@ -28,9 +33,38 @@ internal static class NextPlanTexts
     internal const string GentleTonight = "gentle, for the voices of tonight";
 
     /// <summary>"altos flat on B♭4 in about 6 of 24 keys over 6 weeks (alto-flat-b4), reached here from below and from above".</summary>
-    internal static string Answers(Finding finding, string title) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{title}, marked in about {finding.Rate.Marked:0} of {finding.Rate.Exposed:0} keys in {Count(finding.Sessions.Count, "session")} ({finding.Id}): {BothSides}");
+    internal static string Answers(Finding finding, string title) => $"{Shows(finding, title)}: {BothSides}";
+
+    /// <summary>A finding with its evidence and its name.</summary>
+    internal static string Shows(Finding finding, string title) => string.Create(
+        CultureInfo.InvariantCulture, $"{title}, marked in about {finding.Rate.Marked:0} of {finding.Rate.Exposed:0} keys in {Count(finding.Sessions.Count, "session")} ({finding.Id})");
+
+    internal static string Heard(Need need) => string.Create(CultureInfo.InvariantCulture, $"heard on {need.Date:d MMMM yyyy}: {need.Words} ({Count(need.Rungs, "key")})");
+
+    internal static string ToSpare(string need) => $"to spare: {need}";
+
+    /// <summary>"kept below, soft, on a hum, from above": how a step spares a part.</summary>
+    internal static string Sparingly(Sparing spared, WarmupStep step, NoteNaming notes) => string.Join(", ", new[]
+    {
+        spared.IsHigh ? "kept below" + Named(spared, notes) : spared.IsLow ? "kept above" + Named(spared, notes) : "within what is easy",
+        Gentle.IsSoft(step.Exercise) ? Soft : "",
+        Gentle.Sound(step.Exercise),
+        Gentle.ComesFromAbove(step) ? FromAbove : "",
+    }.Where(word => word.Length > 0));
+
+    /// <summary>The pitch, where the words do not name it.</summary>
+    private static string Named(Sparing spared, NoteNaming notes) => notes.Write(spared.Pitch!.Value) is var note && spared.Words.Contains(note, StringComparison.Ordinal) ? "" : " " + note;
+
+    internal static string NothingSpares(string words) => $"{words}: no step in this plan is gentle and keeps away from it; let them hum low and softly, or rest.";
+
+    internal static string Waits(string words, Sparing keeping) => $"{words}: waits, {keeping.Words}.";
+
+    internal static string Crosses(Sparing crossed) => $"takes {PartPlural.Of(crossed.Part)} where they are to be spared ({crossed.Words})";
+
+    internal static string CrossesAllTheSame(IEnumerable<string> titles, Sparing crossed) =>
+        $"{crossed.Words}, and no plan of these minutes spares {PartPlural.Of(crossed.Part)} throughout: let them rest in the {(crossed.IsLow ? "lowest" : "highest")} keys of {string.Join(", ", titles)}, or give the plan fewer minutes.";
+
+    internal static string Insisted(Sparing kept) => $"{kept.Words}, and needs.yaml asks for it all the same: mark that need as done (warmup need done) to spare them.";
 
     internal static string UnusualRounds(int usual) => $"away from the usual {Count(usual, "round")}";
 

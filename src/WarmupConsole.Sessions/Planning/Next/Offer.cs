@@ -11,6 +11,12 @@ internal sealed record Offer(PlanStep Step, WarmupStep Ready, IReadOnlyList<OwnP
     /// <summary>What the search sees of it.</summary>
     internal required Choice Choice { get; init; }
 
+    /// <summary>True when it takes a part where it is to be spared.</summary>
+    internal required bool IsCrossing { get; init; }
+
+    /// <summary>True when it takes such a part beyond what is easy, too.</summary>
+    internal required bool IsOverstraining { get; init; }
+
     /// <summary>Where it stands in a plan; see <see cref="OfferOrder"/>.</summary>
     internal required OfferOrder Order { get; init; }
 }

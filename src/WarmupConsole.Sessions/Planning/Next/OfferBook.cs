@@ -26,14 +26,17 @@ internal sealed class OfferBook
         _input = input;
         _history = new(input);
         _season = SeasonTarget.On(input.Date, input.Choir.Concerts);
-        _own = new(input, _history, _season);
         Approach approach = new(input.Choir);
-        Wishes = new Wishes(input, _history, approach).All();
-        _variants = new(input, _season, approach, Wishes);
+        Sparings = new(input, approach);
+        _own = new(input, _history, _season);
+        Wishes = new Wishes(input, _history, approach, Sparings).All();
+        _variants = new(input, _season, approach, Wishes) { Spared = Sparings.Parts };
         _numbers = input.Exercises.Keys.Order(StringComparer.Ordinal).Index().ToDictionary(id => id.Item, id => id.Index);
     }
 
     internal IReadOnlyList<Wish> Wishes { get; }
+
+    internal Sparings Sparings { get; }
 
     internal SeasonTarget Season => _season;
 
@@ -87,11 +90,14 @@ internal sealed class OfferBook
     {
         WarmupStep ready = WarmupBuilder.Build(_input.Choir, new() { Steps = [step] }, _input.Exercises).Steps[0];
         bool isPeak = step.Keys.ReachPercent > 0 && ExtremesLateRule.HasExtremes(ready);
-        OwnPoints[] own = [.. _own.Of(exercise, difficulty), .. _own.Of(ready, isPeak)];
+        Sparing[] crossed = [.. Sparings.CrossedBy(ready)];
+        OwnPoints[] own = [.. _own.Of(exercise, difficulty), .. _own.Of(ready, isPeak), .. crossed.Select(one => new OwnPoints(PlanPoints.CrossedKey * Math.Min(PlanPoints.MostCrossedKeys, one.KeysCrossedBy(ready)), NextPlanTexts.Crosses(one)))];
         FirstVowel first = FirstVowelOf(exercise);
         Band band = BandOf(exercise);
         return new(step, ready, own)
         {
+            IsCrossing = crossed.Length > 0,
+            IsOverstraining = Array.Exists(crossed, one => one.IsOverstrainedBy(ready)),
             Order = new(band, exercise.Stage, isPeak, first, difficulty.Demand, exercise.Id),
             Choice = new()
             {

@@ -41,10 +41,20 @@ internal sealed class OfferTable
 
     internal IReadOnlyList<Offer> Offers => _offers;
 
-    internal Chosen Best()
+    /// <summary>The best plan that takes no part where it is to be spared; where none keeps the limits, one that takes none beyond what is easy; else the best of all.</summary>
+    internal Chosen Best() => Whole(offer => !offer.IsCrossing) ?? Whole(offer => !offer.IsOverstraining) ?? BestOf(_offers, Problem);
+
+    /// <summary>The best of some offers, or null when they are all there are or no plan of them keeps the limits.</summary>
+    private Chosen? Whole(Func<Offer, bool> isMeant)
     {
-        ChosenPlan best = PlanSearch.Best(Problem);
-        return new([.. best.Choices.Select(choice => _offers[choice])], best.Value, best.IsWhole);
+        Offer[] some = [.. _offers.Where(isMeant)];
+        return some.Length < _offers.Length && BestOf(some, Problem with { Choices = [.. some.Select(offer => offer.Choice)] }) is { IsWhole: true } best ? best : null;
+    }
+
+    private static Chosen BestOf(Offer[] offers, PlanProblem problem)
+    {
+        ChosenPlan best = PlanSearch.Best(problem);
+        return new([.. best.Choices.Select(choice => offers[choice])], best.Value, best.IsWhole);
     }
 
     /// <summary>The step that an error or a warning of the check is about, or null.</summary>

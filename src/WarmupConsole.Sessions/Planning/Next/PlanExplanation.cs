@@ -50,7 +50,7 @@ public sealed record PlanExplanation(IReadOnlyList<ExplainedStep> Steps, long Va
 
         private string Words(Offer offer) => $"{offer.Ready.Exercise.Title}, {PlanDifference.Work(offer.Ready, table.Notes)}";
 
-        /// <summary>Another exercise, not yet in the plan; the same in other keys would tell little. It keeps the limits where the plan does.</summary>
+        /// <summary>Another exercise, not yet in the plan; the same in other keys would tell little. It keeps the limits and spares the parts where the plan does.</summary>
         private int BestInstead(Offer step, int place, bool keepsLimits)
         {
             HashSet<int> used = [.. places.Select(other => table.Offers[other].Choice.Exercise)];
@@ -59,6 +59,7 @@ public sealed record PlanExplanation(IReadOnlyList<ExplainedStep> Steps, long Va
             {
                 Choice choice = table.Offers[index].Choice;
                 if (index != place && choice.Exercise != step.Choice.Exercise && !used.Contains(choice.Exercise)
+                    && (step.IsCrossing || !table.Offers[index].IsCrossing)
                     && (!keepsLimits || standing.IsWholeWith(index)) && standing.GainOf(index) is var gain && gain > best.Gain)
                 {
                     best = (gain, index);

@@ -11,10 +11,20 @@ internal static class PlanPoints
     internal const int FindingPerPercent = 4;
     internal const int FindingAgain = 120;
 
-    /// <summary>The same on a vowel, at a loudness or on the half-closed sounds on which it fails or is easier.</summary>
+    /// <summary>The same on a vowel or at a loudness at which it fails.</summary>
     internal const int OnItsVowel = 100;
     internal const int AtItsLoudness = 60;
+
+    /// <summary>What had too much to do, answered on a half-closed sound, softly, from above.</summary>
     internal const int OnHalfClosed = 100;
+    internal const int Softly = 60;
+    internal const int FromAbove = 60;
+
+    /// <summary>
+    /// A step that takes a part where it is to be spared, for each such key up to five; it is chosen only where no plan without such steps keeps the limits.
+    /// </summary>
+    internal const int CrossedKey = -60;
+    internal const int MostCrossedKeys = 5;
 
     /// <summary>Per cent of its points that a finding has when it gets better or worse by itself.</summary>
     internal const int WhenBetter = 75;

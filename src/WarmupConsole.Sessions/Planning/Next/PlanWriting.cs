@@ -56,6 +56,9 @@ internal sealed class PlanWriting(NextPlanInput input, OfferBook book, OfferTabl
     private IEnumerable<string> Unmet(Chosen chosen, Warmup ready) =>
     [
         .. book.Wishes.Where((wish, index) => wish.Unmet.Length > 0 && !chosen.Steps.Any(offer => offer.Choice.Aims.Contains(index))).Select(wish => wish.Unmet),
+        .. chosen.Steps.SelectMany(offer => book.Sparings.CrossedBy(offer.Ready).Select(crossed => (offer.Ready.Exercise.Title, Crossed: crossed)))
+            .GroupBy(step => step.Crossed.Words).Select(steps => NextPlanTexts.CrossesAllTheSame(steps.Select(step => step.Title), steps.First().Crossed)),
+        .. book.Sparings.InsistedOn().Select(NextPlanTexts.Insisted),
         .. (input.Last?.Steps ?? []).Select(step => step.ExerciseId).Where(id => !input.Exercises.ContainsKey(id)).Distinct().Select(NextPlanTexts.Vanished),
         .. (input.Review?.Marks ?? []).Select(mark => mark.Part).Where(id => id.Length > 0 && input.Choir.Parts.All(part => part.Id != id)).Distinct().Select(NextPlanTexts.UnknownPart),
         .. Shortfalls(chosen, ready),

@@ -2,6 +2,7 @@ using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Scales;
+using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Planning.Seasons;
 
 namespace WarmupConsole.Sessions.Planning.Next;
@@ -22,6 +23,9 @@ internal sealed class StepVariants(NextPlanInput input, SeasonTarget season, App
 
     private readonly Target[] _targets = [.. wishes.Where(wish => wish.Target is not null).OrderByDescending(wish => wish.Points[0]).Take(MostTargets).Select(wish => wish.Target!)];
 
+    /// <summary>The parts as far as they are not to be spared; empty when none is.</summary>
+    internal IReadOnlyList<Part> Spared { get; init; } = [];
+
     /// <summary>Each as a plan would write it; the same variant may come twice.</summary>
     internal IEnumerable<PlanStep> Of(PlanStep step, Exercise exercise) =>
         exercise.IsSung ? Ladders(exercise).Select(keys => step with { Keys = keys }) : Rounds(exercise).Select(rounds => step with { Rounds = rounds });
@@ -34,7 +38,9 @@ internal sealed class StepVariants(NextPlanInput input, SeasonTarget season, App
     }
 
     private IEnumerable<LadderSpec> Ladders(Exercise exercise) =>
-        exercise.Stage == Stage.Settling ? Falling(exercise) : Climbing(exercise).Concat(Answers(exercise)).Concat(Peaks(exercise));
+        exercise.Stage == Stage.Settling
+        ? Falling(exercise).Concat(Sparing(exercise))
+        : Climbing(exercise).Concat(Answers(exercise)).Concat(Sparing(exercise)).Concat(Peaks(exercise));
 
     private IEnumerable<LadderSpec> Falling(Exercise exercise) =>
         from start in new[] { Pitch.MiddleC.Midi + LowStart, Pitch.MiddleC.Midi }
@@ -53,12 +59,36 @@ internal sealed class StepVariants(NextPlanInput input, SeasonTarget season, App
     private IEnumerable<LadderSpec> Lengths(Exercise exercise, LadderSpec spec)
     {
         int keys = KeysOf(exercise, spec with { Shape = spec.Shape == LadderShape.Down ? LadderShape.Down : LadderShape.Up, MostKeys = MostKeys });
-        return keys < FewestKeys ? [] : Enumerable.Range(FewestKeys, keys - FewestKeys + 1).Where(most => most == keys || (keys - most) % 2 == 0).Select(most => spec with { MostKeys = most });
+        return keys < FewestKeys ? [] : Fewer(keys).Select(most => spec with { MostKeys = most });
     }
+
+    private static IEnumerable<int> Fewer(int keys) => Enumerable.Range(FewestKeys, keys - FewestKeys + 1).Where(most => (keys - most) % 2 == 0);
 
     private IEnumerable<LadderSpec> Answers(Exercise exercise) => _targets
         .Select(target => approach.Around(exercise, target).FirstOrDefault(keys => approach.ComesFromBothSides(Ready(exercise, keys), target)))
         .OfType<LadderSpec>();
+
+    /// <summary>Within what is left where parts are to be spared: from above for what is gentle, else up and back or one way.</summary>
+    private IEnumerable<LadderSpec> Sparing(Exercise exercise)
+    {
+        if (Spared.Count == 0)
+        {
+            return [];
+        }
+
+        IEnumerable<LadderSpec> falling = Gentle.Is(exercise) ? Left(exercise, new() { Start = Tonic(exercise, LowStart), Shape = LadderShape.Down }) : [];
+        LadderSpec[] climbing = exercise.Stage == Stage.Settling ? [] : [.. new[] { 0, -LowStart }.SelectMany(start => Left(exercise, new() { Start = Tonic(exercise, start), Shape = LadderShape.Up }))];
+        return [.. falling, .. climbing, .. climbing.Select(keys => keys with { Shape = LadderShape.UpAndBack })];
+    }
+
+    /// <summary>The keys that are left, written so that the whole choir sings them and no others; and fewer, two at a time.</summary>
+    private IEnumerable<LadderSpec> Left(Exercise exercise, LadderSpec spec)
+    {
+        IReadOnlyList<Rung> left = LadderBuilder.Build(exercise, Spared, spec with { MostKeys = MostKeys }, input.Choir.Notes).Rungs;
+        return left.Count < FewestKeys ? [] : Fewer(left.Count).Select(most => spec with { Start = KeySpelling.TonicFor(left[0].Tonic.Midi, exercise.Mode), MostKeys = most });
+    }
+
+    private static Pitch Tonic(Exercise exercise, int semitones) => KeySpelling.TonicFor(Pitch.MiddleC.Midi + semitones, exercise.Mode);
 
     /// <summary>Up to the edge of what is allowed this week, each part as far as its own; only what all sing alike.</summary>
     private IEnumerable<LadderSpec> Peaks(Exercise exercise)

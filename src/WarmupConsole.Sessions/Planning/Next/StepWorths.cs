@@ -20,7 +20,7 @@ internal sealed class StepWorths
 
     /// <summary>Its points one by one, the most first; what it answers is told even where other steps answer it enough.</summary>
     internal IEnumerable<OwnPoints> PartsOf(Offer offer) => offer.Own
-        .Concat(offer.Choice.Aims.Select(aim => new OwnPoints(PointsLost(aim), _wishes[aim].Words, _wishes[aim].Answer.Length > 0)))
+        .Concat(offer.Choice.Aims.Select(aim => new OwnPoints(PointsLost(aim), _wishes[aim].WordsOf(offer.Ready), _wishes[aim].Answer.Length > 0)))
         .Where(part => part.Points != 0 || part.IsReason)
         .OrderByDescending(part => part.Points);
 
@@ -30,9 +30,9 @@ internal sealed class StepWorths
     /// <summary>Why it is there: what it answers, then whatever brings most.</summary>
     internal IEnumerable<string> ReasonsOf(Offer offer)
     {
-        Wish[] served = [.. offer.Choice.Aims.Select(aim => _wishes[aim]).Where(wish => wish.Words.Length > 0)];
+        Wish[] served = [.. offer.Choice.Aims.Select(aim => _wishes[aim]).Where(wish => wish.IsTold && wish.Words.Length > 0)];
         Need[] heard = [.. served.Select(wish => wish.Heard).OfType<Need>()];
-        IEnumerable<string> noted = served.Where(wish => wish.Kind < WishKind.Purpose && wish.Heard is null).OrderBy(wish => wish.Kind).Select(wish => wish.Words)
+        IEnumerable<string> noted = served.Where(wish => wish.Kind < WishKind.Purpose && wish.Heard is null).OrderBy(wish => wish.Kind).Select(wish => wish.WordsOf(offer.Ready))
             .Concat(heard.Length == 0 ? [] : [NextPlanTexts.Answers(heard)]);
         IEnumerable<string> own = offer.Own.Where(part => part.IsReason).OrderByDescending(part => part.Points).Select(part => part.Words);
         string[] trained = [.. served.Where(wish => wish.Kind == WishKind.Purpose).OrderByDescending(wish => wish.Points[0]).Take(MostPurposes).Select(wish => wish.Words)];

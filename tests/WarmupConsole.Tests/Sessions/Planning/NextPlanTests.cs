@@ -39,17 +39,6 @@ public sealed class NextPlanTests
         Assert.True(Approaches.Pitch(Ready(answer), "soprano", Pitch.Parse("D5").Midi, "ɑ"));
     }
 
-    [Theory]
-    [InlineData("strained", true)]
-    [InlineData("flat", false)]
-    public void What_tires_is_worked_on_with_half_closed_sounds(string kind, bool isRelief)
-    {
-        NextPlanResult next = NextPlan.From(Usual with { Findings = [Evenings.Finding("alto", kind, "A4")] });
-        PlanStep[] relief = [.. next.Plan.Steps.Where(step => step.Because.Any(reason => reason.StartsWith("on a half-closed sound", StringComparison.Ordinal)))];
-        Assert.Equal(isRelief, relief.Length > 0);
-        Assert.All(relief, step => Assert.True(Usual.Exercises[step.ExerciseId].Stage is Stage.Humming or Stage.LipTrill));
-    }
-
     [Fact]
     public void What_was_marked_last_time_is_approached_in_the_octave_of_its_part()
     {

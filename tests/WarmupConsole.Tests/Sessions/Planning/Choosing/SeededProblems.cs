@@ -4,7 +4,7 @@ namespace WarmupConsole.Tests.Sessions.Planning.Choosing;
 
 /// <summary>
 /// Evenings from a seed, to compare the planner with the exact optimum: 60 to 100 exercises in several lengths each, 10 to 30 minutes, up to four findings and
-/// four wishes, purposes that are long or not long overdue. In size and points they are like those of a real choir; they do not depend on the
+/// four wishes, some of them of a part that is to be spared, purposes that are long or not long overdue. In size and points they are like those of a real choir; they do not depend on the
 /// catalogue, so that the stored optima stay true when it grows.
 /// </summary>
 internal sealed class SeededProblems
@@ -16,13 +16,24 @@ internal sealed class SeededProblems
     private const int Ranges = Purposes + 1;
     private const int RangeEnds = 8;
 
+    /// <summary>As in docs/planner.md.</summary>
+    private const int CrossedKey = -60;
+    private const int MostCrossedKeys = 5;
+
+    /// <summary>Longer evenings may not be filled without taking a part where it is to be spared.</summary>
+    private const int ShortEvening = 20;
+
     private static readonly Band[] Bands =
         [Band.Body, Band.Breathing, Band.HalfClosed, Band.HalfClosed, Band.Slide, Band.Sung, Band.Sung, Band.Sung, Band.Sung, Band.Sung, Band.Sung, Band.Settling];
 
     private readonly SeededNumbers _numbers;
     private readonly List<int[]> _aims = [];
     private readonly List<int> _targets = [];
+
+    /// <summary>Aims of parts to spare, and how many keys stay clear of where they strained.</summary>
+    private readonly List<(int Aim, int Keys)> _sparings = [];
     private readonly List<(int Demand, Choice Choice)> _choices = [];
+    private readonly HashSet<Choice> _crossing = new(ReferenceEqualityComparer.Instance);
 
     private SeededProblems(int seed) => _numbers = new(seed);
 
@@ -41,7 +52,7 @@ internal sealed class SeededProblems
         bool isLong = minutes >= 20;
         return new()
         {
-            Choices = [.. _choices.OrderBy(choice => choice.Choice.Band).ThenBy(choice => choice.Choice.IsPeak).ThenBy(choice => choice.Choice.FirstVowel).ThenBy(choice => choice.Demand).Select(choice => choice.Choice)],
+            Choices = [.. _choices.Where(choice => minutes > ShortEvening || !_crossing.Contains(choice.Choice)).OrderBy(choice => choice.Choice.Band).ThenBy(choice => choice.Choice.IsPeak).ThenBy(choice => choice.Choice.FirstVowel).ThenBy(choice => choice.Demand).Select(choice => choice.Choice)],
             Aims = _aims,
             Shortest = (minutes * 60_000) - 14_900,
             Longest = (minutes * 60_000) + 14_900,
@@ -58,16 +69,27 @@ internal sealed class SeededProblems
         _aims.AddRange(Enumerable.Range(0, RangeEnds).Select(_ => new[] { 30 }));
         for (int finding = _numbers.From(0, 4); finding > 0; finding--)
         {
-            _targets.Add(_aims.Count);
-            _aims.Add([_numbers.From(300, 450), 120]);
-            _aims.Add([100]);
+            AddAim([_numbers.From(300, 450), 120], 100);
         }
 
         for (int need = _numbers.From(0, 4); need > 0; need--)
         {
+            AddAim([_numbers.From(180, 450), _numbers.From(40, 80)], 60);
+        }
+    }
+
+    /// <summary>One in four is of a part to spare: it has no ladder of its own but is better met half-closed, softly and from above.</summary>
+    private void AddAim(int[] points, int circumstance)
+    {
+        if (_numbers.OnceIn(4))
+        {
+            _sparings.Add((_aims.Count, _numbers.From(5, 8)));
+            _aims.AddRange([points, [100], [60], [60]]);
+        }
+        else
+        {
             _targets.Add(_aims.Count);
-            _aims.Add([_numbers.From(180, 450), _numbers.From(40, 80)]);
-            _aims.Add([60]);
+            _aims.AddRange([points, [circumstance]]);
         }
     }
 
@@ -87,8 +109,34 @@ internal sealed class SeededProblems
             FirstVowel = band < Band.Slide ? FirstVowel.None : _numbers.OnceIn(2) ? FirstVowel.Open : FirstVowel.Closed,
         };
         int demand = _numbers.From(0, 100);
-        IEnumerable<Choice> variants = band <= Band.Breathing ? InRounds(common) : band == Band.Settling ? InKeys(common, 1, 3, 7) : Ladders(common);
+        int[] gentle = Gentle(band);
+        IEnumerable<Choice> variants = band <= Band.Breathing ? InRounds(common) : band == Band.Settling ? InKeys(common, gentle, 1, 3, 7) : Ladders(common, gentle);
         _choices.AddRange(variants.Select(choice => (demand, choice)));
+    }
+
+    /// <summary>How an exercise meets a part to spare: 0 gently, 1 half-closed, 2 softly, 3 from above; empty where it is not gentle.</summary>
+    private int[] Gentle(Band band)
+    {
+        bool isHalfClosed = band == Band.HalfClosed;
+        (bool isGentle, bool isSoft, bool isFromAbove) = (_numbers.OnceIn(4), _numbers.OnceIn(2), _numbers.OnceIn(3));
+        return !isHalfClosed && !isGentle ? [] : [0, .. isHalfClosed ? [1] : (int[])[], .. isSoft ? [2] : (int[])[], .. isFromAbove ? [3] : (int[])[]];
+    }
+
+    /// <summary>A ladder meets those parts to spare whom it leaves alone, and crosses the others.</summary>
+    private Choice Spare(Choice choice, int[] gentle, (int Aim, int Keys)[] left, int keys) => Cross(
+        choice with { Aims = [.. choice.Aims, .. left.SelectMany(one => gentle.Select(way => one.Aim + way))] }, _sparings.Except(left).Select(one => keys - one.Keys));
+
+    /// <summary>In so many keys a part is taken where it is to be spared, for each part to spare.</summary>
+    private Choice Cross(Choice choice, IEnumerable<int> keys)
+    {
+        int points = keys.Sum(count => CrossedKey * Math.Min(MostCrossedKeys, count));
+        Choice crossing = choice with { Own = choice.Own + points };
+        if (points < 0)
+        {
+            _crossing.Add(crossing);
+        }
+
+        return crossing;
     }
 
     private IEnumerable<Choice> InRounds(Choice common)
@@ -101,9 +149,9 @@ internal sealed class SeededProblems
     }
 
     /// <summary>There and back, one way, around what needs work, and to the summit.</summary>
-    private IEnumerable<Choice> Ladders(Choice common)
+    private IEnumerable<Choice> Ladders(Choice common, int[] gentle)
     {
-        foreach (Choice choice in InKeys(common, 2, 3, 9).Concat(InKeys(common, 1, 4, 8)))
+        foreach (Choice choice in InKeys(common, gentle, 2, 3, 9).Concat(InKeys(common, gentle, 1, 4, 8)))
         {
             yield return choice;
         }
@@ -113,18 +161,20 @@ internal sealed class SeededProblems
         {
             int[] beside = [.. _targets.Where(other => other != target && _numbers.OnceIn(6))];
             IEnumerable<int> aims = common.Aims.Concat([target, .. _numbers.OnceIn(3) ? [target + 1] : (int[])[], .. beside]);
-            yield return common with { Milliseconds = common.Milliseconds + 3_000 + (7 * rung), Own = common.Own + 32, Aims = [.. aims] };
+            int[] crossed = [.. _sparings.Select(_ => _numbers.OnceIn(3) ? _numbers.From(1, 3) : 0)];
+            yield return Cross(common with { Milliseconds = common.Milliseconds + 3_000 + (7 * rung), Own = common.Own + 32, Aims = [.. aims] }, crossed);
         }
 
         if (common.Band == Band.Sung && _numbers.OnceIn(2))
         {
             int own = common.Own + 80 + _numbers.From(12, 50);
-            yield return common with { Milliseconds = common.Milliseconds + 3_000 + (11 * rung), Own = own, IsPeak = true, Aims = [.. common.Aims, Ranges + 1, Ranges + 3] };
-            yield return common with { Milliseconds = common.Milliseconds + 3_000 + (6 * rung), Own = own, IsPeak = true, Aims = [.. common.Aims, Ranges + 5, Ranges + 7] };
+            int[] crossed = [.. _sparings.Select(_ => _numbers.OnceIn(2) ? MostCrossedKeys : 0)];
+            yield return Cross(common with { Milliseconds = common.Milliseconds + 3_000 + (11 * rung), Own = own, IsPeak = true, Aims = [.. common.Aims, Ranges + 1, Ranges + 3] }, crossed);
+            yield return Cross(common with { Milliseconds = common.Milliseconds + 3_000 + (6 * rung), Own = own, IsPeak = true, Aims = [.. common.Aims, Ranges + 5, Ranges + 7] }, crossed);
         }
     }
 
-    private IEnumerable<Choice> InKeys(Choice common, int ways, int fewest, int most)
+    private IEnumerable<Choice> InKeys(Choice common, int[] gentle, int ways, int fewest, int most)
     {
         int rung = _numbers.From(5_000, 11_000);
         int[] met = [.. _targets.Where(_ => ways == 2 && _numbers.OnceIn(5))];
@@ -133,7 +183,9 @@ internal sealed class SeededProblems
         {
             IEnumerable<int> aims = common.Aims.Concat(keys >= 5 ? met : []).Concat(keys >= 7 ? [end] : []);
             int rungs = ways == 2 ? (2 * keys) - 1 : keys;
-            yield return common with { Milliseconds = common.Milliseconds + 3_000 + (rungs * rung), Own = common.Own + (8 * Math.Min(5, keys)), Aims = [.. aims] };
+            (int Aim, int Keys)[] left = [.. _sparings.Where(one => keys <= one.Keys)];
+            yield return Spare(
+                common with { Milliseconds = common.Milliseconds + 3_000 + (rungs * rung), Own = common.Own + (8 * Math.Min(5, keys)), Aims = [.. aims] }, gentle, left, keys);
         }
     }
 }
