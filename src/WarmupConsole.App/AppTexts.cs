@@ -125,6 +125,8 @@ internal static class AppTexts
 
     internal static string Alternative(string other, long loss) => $"instead, best: {other} ({loss} less)";
 
+    internal static string EqualAlternative(string other) => $"instead, as good: {other}";
+
     internal static string BetterAlternative(string other, long gain) => $"instead, better: {other} ({gain} more)";
 
     internal static string PastDay(DateOnly date) => $"{DayText.Write(date)} is past.";

@@ -32,6 +32,7 @@ internal static class ExplanationText
     {
         { Other.Length: 0 } => AppTexts.NoAlternative,
         { Loss: > 0 } => AppTexts.Alternative(Printable.Line(step.Other), step.Loss),
+        { Loss: 0 } => AppTexts.EqualAlternative(Printable.Line(step.Other)),
         _ => AppTexts.BetterAlternative(Printable.Line(step.Other), -step.Loss),
     };
 }

@@ -1,6 +1,9 @@
 using System.Text.Json;
 using WarmupConsole.App;
+using WarmupConsole.App.Reports;
 using WarmupConsole.Sessions.Planning;
+using WarmupConsole.Sessions.Planning.Next;
+using WarmupConsole.Sessions.Planning.Seasons;
 using WarmupConsole.Storage.Plans;
 
 namespace WarmupConsole.Tests.App;
@@ -68,6 +71,18 @@ public sealed class PlannerCommandTests : IDisposable
         string bare = _tool.Put("plans/2027-03-02.yaml", "format: 1\nbare: {told: true, because: cold voices}\n");
         Assert.Equal(ExitCodes.BadInput, _tool.Call("plan", "explain", bare));
         Assert.Contains(AppTexts.NothingToExplain, _tool.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("", 0, "no other exercise fits in its place")]
+    [InlineData("Sirens", 7, "instead, best: Sirens (7 less)")]
+    [InlineData("Sirens", 0, "instead, as good: Sirens")]
+    [InlineData("Sirens", -7, "instead, better: Sirens (7 more)")]
+    public void What_could_stand_in_place_of_a_step_is_told(string other, long loss, string words)
+    {
+        ExplainedStep step = new("Long tones", 40, [(40, "sustained tones")], other, loss);
+        string text = ExplanationText.Write(new() { Steps = [] }, new([step], 40, 47, SeasonTarget.On(new(2027, 2, 16), [])));
+        Assert.EndsWith($"\n 1. Long tones: 40\n      +40  sustained tones\n           {words}\n", text, StringComparison.Ordinal);
     }
 
     [Fact]
