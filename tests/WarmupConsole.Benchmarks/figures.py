@@ -139,7 +139,7 @@ class Console:
 
 
 def shows(data):
-    """Whether something was painted: the library also hides the cursor some sixty times a second."""
+    """Whether something was painted: the library also hides the cursor at every turn of its loop."""
     return bool(re.sub(rb"\x1b\[[0-9;?]*[A-Za-z]?", b"", data))
 
 

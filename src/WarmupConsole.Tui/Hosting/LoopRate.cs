@@ -9,7 +9,7 @@ namespace WarmupConsole.Tui.Hosting;
 /// </summary>
 internal sealed class LoopRate : IDisposable
 {
-    private const ushort AtRest = 60;
+    private const ushort AtRest = 40;
     private const ushort InMusic = 120;
     private readonly ILiveConsole _console;
 
