@@ -35,18 +35,18 @@ internal sealed class LiveRun
 
     internal SessionHost Host { get; }
 
+    /// <summary>Takes the marks of the rehearsal, without waiting.</summary>
+    internal Action<RehearsalMarked>? Rehearsed { get; set; }
+
+    /// <summary>What failed when everything was closed, such as a recording that could not be written: the screen is gone then.</summary>
+    internal string? TroubleAtEnd { get; private set; }
+
     /// <summary>Once, when somebody is there to be heard.</summary>
     internal void OpenPort()
     {
         _player.Open(_port);
         _player.Silence(Host.Session.Generation); // what sounded when the machine before went down sounds there still
     }
-
-    /// <summary>Takes the marks of the rehearsal, without waiting.</summary>
-    internal Action<RehearsalMarked>? Rehearsed { get; set; }
-
-    /// <summary>What failed when everything was closed, such as a recording that could not be written: the screen is gone then.</summary>
-    internal string? TroubleAtEnd { get; private set; }
 
     /// <summary>Silence first, then the log. May be called twice, from any thread.</summary>
     internal void Close()

@@ -1,4 +1,3 @@
-using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
 using WarmupConsole.Music.Scales;
 using WarmupConsole.Music.Voices;
@@ -62,22 +61,7 @@ internal sealed record Sparing(Part Part, Pitch? Pitch, string Words)
     internal bool KeepsFrom(int midi) => !Allowed.Contains(midi);
 
     /// <summary>What the part sings in each key of a step.</summary>
-    internal PitchRange[] Spans(WarmupStep step)
-    {
-        List<PitchRange> spans = [];
-        foreach (Rung rung in step.Ladder.Rungs)
-        {
-            foreach (RungPart sung in rung.Parts)
-            {
-                if (sung.Sings && sung.Part.Id == Part.Id)
-                {
-                    spans.Add(sung.Span);
-                }
-            }
-        }
-
-        return [.. spans];
-    }
+    internal PitchRange[] Spans(WarmupStep step) => PartSpans.Of(step, Part.Id);
 
     private static PitchRange Of(int low, int high) => new(KeySpelling.TonicFor(low, Mode.Major), KeySpelling.TonicFor(high, Mode.Major));
 }

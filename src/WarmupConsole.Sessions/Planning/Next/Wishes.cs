@@ -1,5 +1,4 @@
 using WarmupConsole.Music.Exercises;
-using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Voices;
 using WarmupConsole.Sessions.Findings;
 using WarmupConsole.Sessions.Marks;
@@ -159,7 +158,7 @@ internal sealed class Wishes(NextPlanInput input, History history, Approach appr
 
     private static bool SingsThrough(WarmupStep step, Part[] parts, PitchRange region) => Array.TrueForAll(parts, part =>
     {
-        PitchRange[] spans = [.. step.Ladder.Rungs.SelectMany(rung => rung.Parts).Where(sung => sung.Sings && sung.Part.Id == part.Id).Select(sung => sung.Span)];
+        PitchRange[] spans = PartSpans.Of(step, part.Id);
         return spans.Length > 0 && spans.Min(span => span.Low.Midi) <= region.Low.Midi && spans.Max(span => span.High.Midi) >= region.High.Midi;
     });
 
@@ -182,29 +181,13 @@ internal sealed class Wishes(NextPlanInput input, History history, Approach appr
         int quarter = comfortable.Semitones / 4;
         if (!sparings.IsKeptFromEnd(part, isTop: false))
         {
-            yield return new(WishKind.Range, [PlanPoints.RangeEnd], NextPlanTexts.RangeEnd(part, false), step => Sings(step, part, span => span.Low.Midi <= comfortable.Low.Midi + quarter));
+            yield return new(WishKind.Range, [PlanPoints.RangeEnd], NextPlanTexts.RangeEnd(part, false), step => Array.Exists(PartSpans.Of(step, part.Id), span => span.Low.Midi <= comfortable.Low.Midi + quarter));
         }
 
         if (!sparings.IsKeptFromEnd(part, isTop: true))
         {
-            yield return new(WishKind.Range, [PlanPoints.RangeEnd], NextPlanTexts.RangeEnd(part, true), step => Sings(step, part, span => span.High.Midi >= comfortable.High.Midi - quarter));
+            yield return new(WishKind.Range, [PlanPoints.RangeEnd], NextPlanTexts.RangeEnd(part, true), step => Array.Exists(PartSpans.Of(step, part.Id), span => span.High.Midi >= comfortable.High.Midi - quarter));
         }
-    }
-
-    private static bool Sings(WarmupStep step, Part part, Func<PitchRange, bool> isThere)
-    {
-        foreach (Rung rung in step.Ladder.Rungs)
-        {
-            foreach (RungPart sung in rung.Parts)
-            {
-                if (sung.Sings && sung.Part.Id == part.Id && isThere(sung.Span))
-                {
-                    return true;
-                }
-            }
-        }
-
-        return false;
     }
 
     private Wish Focused(Wish wish, Func<PlanFocus, bool> isMeant) => input.Focus is { } focus && isMeant(focus) ? wish.Times(PlanPoints.FocusTimes) : wish;
