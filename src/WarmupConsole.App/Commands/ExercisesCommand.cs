@@ -96,9 +96,9 @@ internal static class ExercisesCommand
             return Problems.Print(folder.Problems, surroundings.Error);
         }
 
-        if (folder.Value.Exercises.FirstOrDefault(exercise => exercise.Id == id) is not { } found)
+        if (folder.Value.Exercises.Find(id) is not { } found)
         {
-            surroundings.Error.WriteLine(AppTexts.NoSuchExercise(Printable.Line(id), Nearest.To(id, folder.Value.Exercises.Select(exercise => exercise.Id))));
+            surroundings.Error.WriteLine(AppTexts.NoSuchExercise(Printable.Line(id), Nearest.To(id, folder.Value.Exercises.Ids)));
             return ExitCodes.BadInput;
         }
 

@@ -59,7 +59,7 @@ internal static class KeysCommand
 
         FileRead<Plan> plan = OneStepPlan.Of(exercise, keys, folder.Value.Context);
         return plan.IsGood
-            ? Print(WarmupBuilder.Build(folder.Value.Choir, plan.Value, folder.Value.Exercises.ToDictionary(known => known.Id)), KeysText.WriteOne, asJson, surroundings)
+            ? Print(WarmupBuilder.Build(folder.Value.Choir, plan.Value, folder.Value.Exercises.In(plan.Value)), KeysText.WriteOne, asJson, surroundings)
             : Problems.Print(plan.Problems, surroundings.Error);
     }
 

@@ -58,7 +58,7 @@ internal static class ScoreDrillCommand
 
         (Exercise? exercise, string problem) = DrillExercise.Of(drill, chosen, score, wishes.Syllables);
         return exercise is null ? Refuse("--syllables", problem, surroundings)
-            : wishes.Out is null && score.Folder.Exercises.Any(known => known.Id == exercise.Id) ? Refuse(score.Folder.ExercisePathFor(exercise.Id), ScoreTexts.DrillThere, surroundings)
+            : wishes.Out is null && score.Folder.Exercises.Find(exercise.Id) is not null ? Refuse(score.Folder.ExercisePathFor(exercise.Id), ScoreTexts.DrillThere, surroundings)
             : Write(wishes.Out ?? score.Folder.ExercisePathFor(exercise.Id), (exercise, drill, wishes.AsJson), score, surroundings);
     }
 

@@ -77,5 +77,5 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         Warmup.Steps.Count == 0 ? "" : ExerciseFile.Write(UsedExercises));
 
     private static Content Ready(ChoirFolder folder, LoadedPlan plan) =>
-        new(folder, plan, WarmupBuilder.Build(folder.Choir, plan.Plan, folder.Exercises.ToDictionary(exercise => exercise.Id)));
+        new(folder, plan, WarmupBuilder.Build(folder.Choir, plan.Plan, folder.Exercises.In(plan.Plan)));
 }

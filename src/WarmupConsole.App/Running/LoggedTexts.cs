@@ -14,8 +14,6 @@ namespace WarmupConsole.App.Running;
 internal sealed class LoggedTexts
 {
     internal const string Place = "session log";
-    private const string Head = "format: 1\nexercises:\n";
-    private const string Item = "\n  - ";
 
     private readonly ConcurrentDictionary<string, Choir?> choirs = [];
     private readonly ConcurrentDictionary<string, IReadOnlyList<Exercise>> exercises = [];
@@ -26,23 +24,20 @@ internal sealed class LoggedTexts
     /// <summary>The exercises; none when they cannot be read any more. Written by us, each is a block of lines of its own, that is looked up alone.</summary>
     internal IReadOnlyList<Exercise> Exercises(string yaml)
     {
-        if (!yaml.StartsWith(Head, StringComparison.Ordinal))
+        if (ExerciseBlocks.In(yaml) is not { } blocks)
         {
             return yaml.Length == 0 ? [] : Read(yaml);
         }
 
         List<Exercise> all = [];
-        for (int start = Head.Length; start < yaml.Length;)
+        foreach (Range block in blocks)
         {
-            int next = yaml.IndexOf(Item, start, StringComparison.Ordinal);
-            int end = next < 0 ? yaml.Length : next + 1;
-            if (Block(yaml.AsSpan(start, end - start)) is not [Exercise one])
+            if (Block(yaml.AsSpan(block)) is not [Exercise one])
             {
                 return Read(yaml);
             }
 
             all.Add(one);
-            start = end;
         }
 
         return all;
@@ -51,7 +46,7 @@ internal sealed class LoggedTexts
     private IReadOnlyList<Exercise> Block(ReadOnlySpan<char> text)
     {
         var known = exercises.GetAlternateLookup<ReadOnlySpan<char>>();
-        return known.TryGetValue(text, out IReadOnlyList<Exercise>? block) ? block : exercises.GetOrAdd(text.ToString(), block => Read(Head + block));
+        return known.TryGetValue(text, out IReadOnlyList<Exercise>? block) ? block : exercises.GetOrAdd(text.ToString(), block => Read(ExerciseBlocks.Alone(block)));
     }
 
     private static IReadOnlyList<Exercise> Read(string yaml) => ExerciseFile.Read(Place, Encoding.UTF8.GetBytes(yaml)).Value ?? [];

@@ -1,6 +1,6 @@
+using System.Text;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Storage.Exercises;
-using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Folders;
 
@@ -10,19 +10,21 @@ public static class Catalogue
     /// <summary>How problems name the files of the catalogue.</summary>
     public const string Name = "catalogue";
 
-    private static readonly Lazy<FileRead<IReadOnlyList<Exercise>>> Loaded = new(ReadAll);
+    private static readonly Lazy<ExerciseShelf> Shelf = new(() => new(EmbeddedFile.NamesUnder(Name + "/").SelectMany(BlocksOf)));
 
-    /// <summary>All exercises of the catalogue; a problem here is a fault of the program.</summary>
-    public static FileRead<IReadOnlyList<Exercise>> Load() => Loaded.Value;
+    /// <summary>By file and their order in it.</summary>
+    public static ExerciseShelf Exercises => Shelf.Value;
 
-    private static FileRead<IReadOnlyList<Exercise>> ReadAll()
+    private static IEnumerable<(string Id, Lazy<Exercise> Exercise)> BlocksOf(string file)
     {
-        ExerciseCollection all = new();
-        foreach (FileRead<IReadOnlyList<Exercise>> file in EmbeddedFile.NamesUnder(Name + "/").AsParallel().AsOrdered().Select(name => ExerciseFile.Read(name, EmbeddedFile.Read(name))))
+        string yaml = Encoding.UTF8.GetString(EmbeddedFile.Read(file)).ReplaceLineEndings("\n");
+        foreach (Range block in ExerciseBlocks.In(yaml)!)
         {
-            all.Add(Name, file);
+            yield return (ExerciseBlocks.IdOf(yaml.AsSpan(block)), new(() => Read(file, yaml[block])));
         }
-
-        return all.Finish();
     }
+
+    /// <summary>A problem here is a fault of the program; the tests read every block.</summary>
+    private static Exercise Read(string file, string block) =>
+        ExerciseFile.Read(file, Encoding.UTF8.GetBytes(ExerciseBlocks.Alone(block))).Value?.Single() ?? throw new InvalidDataException($"{file} holds a broken exercise: {block}");
 }

@@ -20,7 +20,7 @@ public sealed class ChoirFolder
     private const string BuiltInChoir = "built-in/choir.yaml";
     private const string BuiltInPlan = "built-in/plan.yaml";
 
-    private ChoirFolder(string root, string writeRoot, Choir choir, string yaml, IReadOnlyList<Exercise> exercises)
+    private ChoirFolder(string root, string writeRoot, Choir choir, string yaml, ExerciseShelf exercises)
     {
         (Root, WriteRoot, Choir, ChoirYaml, Exercises) = (root, writeRoot, choir, yaml, exercises);
     }
@@ -42,7 +42,7 @@ public sealed class ChoirFolder
     public string RangesPath => Path.Combine(WriteRoot, Ranges);
 
     /// <summary>The catalogue and the director's own.</summary>
-    public IReadOnlyList<Exercise> Exercises { get; }
+    public ExerciseShelf Exercises { get; }
 
     public string SessionsFolder => Path.Combine(WriteRoot, Sessions);
 
@@ -61,7 +61,7 @@ public sealed class ChoirFolder
     public static string RootOf(string planPath) =>
         Path.GetDirectoryName(Path.GetDirectoryName(Path.GetFullPath(planPath))) ?? Path.GetFullPath(planPath);
 
-    /// <summary>Reads choir.yaml, ranges.jsonl and all exercises; or everything that is wrong with any of them.</summary>
+    /// <summary>Reads choir.yaml, ranges.jsonl and the director's own exercises; or everything that is wrong with any of them.</summary>
     /// <param name="root">The folder.</param>
     /// <param name="settings">Where a demo choir's files are written.</param>
     /// <param name="day">The day whose ranges count; null takes the newest.</param>
@@ -76,7 +76,7 @@ public sealed class ChoirFolder
         FileRead<byte[]> bytes = BoundedFile.Read(choirPath, Utf8Text.MostBytes);
         FileRead<Choir> choir = bytes.IsGood ? ChoirFile.Read(choirPath, bytes.Value) : new(null, bytes.Problems);
         string writeRoot = choir.Value?.Demo == true ? settings.DemoFolder(root) : root;
-        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root, writeRoot);
+        FileRead<ExerciseShelf> exercises = ReadExercises(root, writeRoot);
         if (!choir.IsGood || !exercises.IsGood)
         {
             return new(null, [.. choir.Problems, .. exercises.Problems]);
@@ -91,7 +91,7 @@ public sealed class ChoirFolder
         byte[] bytes = EmbeddedFile.Read(BuiltInChoir);
         FileRead<Choir> choir = ChoirFile.Read(BuiltInChoir, bytes);
         string root = settings.DemoFolder("built-in");
-        FileRead<IReadOnlyList<Exercise>> exercises = ReadExercises(root, root);
+        FileRead<ExerciseShelf> exercises = ReadExercises(root, root);
         return choir.IsGood && exercises.IsGood
             ? Finish(new(root, root, choir.Value, Text(bytes), exercises.Value), day)
             : new(null, [.. choir.Problems, .. exercises.Problems]);
@@ -195,10 +195,9 @@ public sealed class ChoirFolder
         return plan.IsGood ? new(new(plan.Value with { Date = plan.Value.Date ?? DateIn(path) }, path, Text(bytes)), []) : new(null, plan.Problems);
     }
 
-    private static FileRead<IReadOnlyList<Exercise>> ReadExercises(string root, string writeRoot)
+    private static FileRead<ExerciseShelf> ReadExercises(string root, string writeRoot)
     {
         ExerciseCollection all = new();
-        all.Add(Catalogue.Name, Catalogue.Load());
         IEnumerable<string> folders = ((IEnumerable<string>)[root, writeRoot]).Distinct().Select(folder => Path.Combine(folder, ExerciseFiles));
         foreach (string path in folders.SelectMany(folder => FilesIn(folder, YamlExtension).Order(StringComparer.Ordinal)))
         {

@@ -1,14 +1,15 @@
 using WarmupConsole.Music.Exercises;
+using WarmupConsole.Storage.Exercises;
 using WarmupConsole.Storage.Yaml;
 
 namespace WarmupConsole.Storage.Folders;
 
-/// <summary>Gathers exercises from several files; an id may be used only once among them all.</summary>
+/// <summary>Gathers exercises of the director's own from several files; an id may be used only once among them all and those of the program.</summary>
 internal sealed class ExerciseCollection
 {
     private readonly List<Exercise> exercises = [];
     private readonly List<FileProblem> problems = [];
-    private readonly Dictionary<string, string> places = [];
+    private readonly Dictionary<string, string> places = Catalogue.Exercises.Ids.ToDictionary(id => id, _ => Catalogue.Name);
 
     internal void Add(string place, FileRead<IReadOnlyList<Exercise>> read)
     {
@@ -23,5 +24,6 @@ internal sealed class ExerciseCollection
         }
     }
 
-    internal FileRead<IReadOnlyList<Exercise>> Finish() => problems.Count == 0 ? new(exercises, []) : new(null, problems);
+    /// <summary>Those of the program first.</summary>
+    internal FileRead<ExerciseShelf> Finish() => problems.Count == 0 ? new(Catalogue.Exercises.And(exercises), []) : new(null, problems);
 }

@@ -50,10 +50,10 @@ internal sealed class PlanStepReader(PlanContext? context, ProblemList problems)
             return;
         }
 
-        Exercise? exercise = context.Exercises.FirstOrDefault(known => known.Id == read.ExerciseId);
+        Exercise? exercise = context.Exercises.Find(read.ExerciseId);
         if (exercise is null)
         {
-            IReadOnlyList<string> near = Nearest.To(read.ExerciseId, context.Exercises.Select(known => known.Id));
+            IReadOnlyList<string> near = Nearest.To(read.ExerciseId, context.Exercises.Ids);
             problems.Add(step.Find("exercise")!, StorageTexts.UnknownExercise(read.ExerciseId, near));
         }
         else if (exercise.IsSung && step.Find("rounds") is { } rounds)

@@ -56,9 +56,11 @@ internal sealed class GuardedRun : IDisposable
         string? error = null;
         try
         {
+            LoopRate.Hurry();
             _app.Init();
             _app.Driver!.WriteRaw(MouseOff);
             _window = _open();
+            _window.FirstPicture += LoopRate.Rest;
             _app.Run(_window);
         }
 #pragma warning disable CA1031 // Whatever went wrong, the terminal comes back first and the sentence after it.

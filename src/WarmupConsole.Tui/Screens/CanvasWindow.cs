@@ -2,6 +2,7 @@ using System.Drawing;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 using WarmupConsole.Tui.Presentation;
 
@@ -16,6 +17,7 @@ public abstract class CanvasWindow : Runnable
     private readonly List<RowView> _rows = [];
     private object? _ticks;
     private int _refreshAsked;
+    private bool _stands;
     private bool _mayStop;
 
     protected CanvasWindow(Theme theme)
@@ -25,6 +27,9 @@ public abstract class CanvasWindow : Runnable
         SetScheme(new Scheme(theme[Ink.Plain]));
         IsRunningChanged += (_, running) => Started(running.Value);
     }
+
+    /// <summary>Once, on the screen's thread, when the first picture was sent.</summary>
+    internal event Action? FirstPicture;
 
     /// <summary>True once the window is to be closed.</summary>
     protected abstract bool Leaves { get; }
@@ -47,17 +52,23 @@ public abstract class CanvasWindow : Runnable
     /// <summary>Hears, or no longer hears, of changes.</summary>
     protected abstract void Listen(bool begins);
 
-    /// <summary>On the screen's thread, once the first picture stands.</summary>
-    protected virtual void FirstPictureStands()
-    {
-    }
-
     /// <summary>Only <see cref="Quit"/> ends the run: no key of the library's own does.</summary>
     protected override bool OnIsRunningChanging(bool oldIsRunning, bool newIsRunning) =>
         (!newIsRunning && !_mayStop) || base.OnIsRunningChanging(oldIsRunning, newIsRunning);
 
     /// <summary>The rows cover all of it.</summary>
     protected override bool OnClearingViewport() => true;
+
+    /// <summary>The library draws only after the terminal has answered its questions, and sends what it drew before it comes to its timers.</summary>
+    protected override void OnDrawComplete(DrawContext? context)
+    {
+        base.OnDrawComplete(context);
+        if (!_stands && _rows.Count > 0)
+        {
+            _stands = true;
+            App?.AddTimeout(TimeSpan.Zero, TellOfFirstPicture);
+        }
+    }
 
     /// <summary>Every key ends here, so that no binding from elsewhere (a configuration file in the folder, say) can act.</summary>
     protected override bool OnKeyDown(Key key)
@@ -103,7 +114,6 @@ public abstract class CanvasWindow : Runnable
             Listen(true);
             _ticks = app.AddTimeout(Tick, () => Refresh());
             Refresh();
-            app.Invoke(FirstPictureStands);
         }
         else
         {
@@ -112,6 +122,13 @@ public abstract class CanvasWindow : Runnable
             Listen(false);
             app.RemoveTimeout(_ticks!);
         }
+    }
+
+    /// <summary>Always false: the timer is not to come again.</summary>
+    private bool TellOfFirstPicture()
+    {
+        FirstPicture?.Invoke();
+        return false;
     }
 
     private void OnPaste(object? sender, PasteEventArgs paste)

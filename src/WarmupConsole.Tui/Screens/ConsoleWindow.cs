@@ -17,15 +17,17 @@ public sealed class ConsoleWindow : CanvasWindow
     }
 
     public ConsoleWindow(ILiveConsole console, Theme theme)
-        : base(theme) => (_console, _control) = (console, new(console));
+        : base(theme)
+    {
+        (_console, _control) = (console, new(console));
+        FirstPicture += console.FirstPictureStands;
+    }
 
     protected override bool Leaves => _control.Leaves;
 
     protected override void Press(Key key) => _control.Press(key);
 
     protected override void Paste(string text) => _control.Paste(text);
-
-    protected override void FirstPictureStands() => _console.FirstPictureStands();
 
     protected override void Listen(bool begins)
     {

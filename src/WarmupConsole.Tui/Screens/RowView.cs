@@ -4,8 +4,8 @@ using WarmupConsole.Tui.Presentation;
 namespace WarmupConsole.Tui.Screens;
 
 /// <summary>
-/// One row of the screen. It is sent again only when its cells changed, so a moving beat costs one row and not the screen
-/// (the library sends every cell that is drawn, changed or not).
+/// One row of the screen. Only what lies between the first and the last cell that changed is sent again, so a moving beat costs a few cells and
+/// not the screen. The cells are put into the library's buffer here: its own way of adding text sends all of them anew and measures each several times.
 /// </summary>
 internal sealed class RowView : View
 {
@@ -32,19 +32,31 @@ internal sealed class RowView : View
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        for (int start = 0; start < _cells.Length;)
+        if (App?.Driver?.GetOutputBuffer() is { Contents: { } places } buffer && FrameToScreen().Y is var row && row < places.GetLength(0))
         {
-            int end = start;
-            while (end < _cells.Length && _cells[end].Ink == _cells[start].Ink)
+            int columns = Math.Min(_cells.Length, places.GetLength(1));
+            int first = 0;
+            while (first < columns && IsThere(places[row, first], _cells[first]))
             {
-                end++;
+                first++;
             }
 
-            SetAttribute(_theme[_cells[start].Ink]);
-            AddStr(start, 0, string.Concat(_cells[start..end].Select(cell => cell.Text)));
-            start = end;
+            int end = columns;
+            while (end > first && IsThere(places[row, end - 1], _cells[end - 1]))
+            {
+                end--;
+            }
+
+            for (int column = first; column < end; column++)
+            {
+                places[row, column] = new(_theme[_cells[column].Ink], IsDirty: true, _cells[column].Text);
+            }
+
+            buffer.DirtyLines[row] |= end > first;
         }
 
         return true;
     }
+
+    private bool IsThere(Terminal.Gui.Drawing.Cell place, Cell cell) => place.Grapheme == cell.Text && place.Attribute == _theme[cell.Ink];
 }

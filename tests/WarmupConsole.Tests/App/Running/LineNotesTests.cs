@@ -11,13 +11,13 @@ namespace WarmupConsole.Tests.App.Running;
 
 public class LineNotesTests
 {
-    public static TheoryData<string> InParts => [.. Catalogue.Load().Value!.Where(exercise => exercise.Voices.Count > 0).Select(exercise => exercise.Id)];
+    public static TheoryData<string> InParts => [.. Catalogue.Exercises.Where(exercise => exercise.Voices.Count > 0).Select(exercise => exercise.Id)];
 
     [Theory]
     [MemberData(nameof(InParts))]
     public void All_parts_are_heard_where_they_have_lines_of_their_own(string id)
     {
-        Exercise exercise = Catalogue.Load().Value!.Single(known => known.Id == id);
+        Exercise exercise = Catalogue.Exercises.Single(known => known.Id == id);
         Rung rung = WarmupBuilder.Alone(LiveFixtures.WithExtremes, exercise).Ladder.Rungs[0];
         HashSet<(int, Beats)> heard = [.. LineNotes.Of(exercise, rung).Select(note => (note.Midi, note.Start))];
         foreach (RungPart part in rung.Parts)

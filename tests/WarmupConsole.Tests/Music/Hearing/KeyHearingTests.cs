@@ -13,7 +13,7 @@ public sealed class KeyHearingTests(ITestOutputHelper output)
     private const int Keys = 12;
 
     private static readonly Exercise[] Sung =
-        [.. Catalogue.Load().Value!.Where(exercise => exercise.IsSung && exercise.Pattern!.Notes.Count(note => note.Degree is not null) >= 4).Where((_, index) => index % 7 == 0)];
+        [.. Catalogue.Exercises.Where(exercise => exercise.IsSung && exercise.Pattern!.Notes.Count(note => note.Degree is not null) >= 4).Where((_, index) => index % 7 == 0)];
 
     /// <summary>Each note: wrong once in 25, and as often one too many or one left out.</summary>
     [Fact]

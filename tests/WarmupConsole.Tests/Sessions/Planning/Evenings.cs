@@ -13,7 +13,7 @@ internal static class Evenings
 {
     internal static readonly DateOnly NextWeek = new(2027, 2, 23);
 
-    internal static IReadOnlyDictionary<string, Exercise> Catalogue { get; } = WarmupConsole.Storage.Folders.Catalogue.Load().Value!.ToDictionary(exercise => exercise.Id);
+    internal static IReadOnlyDictionary<string, Exercise> Catalogue { get; } = WarmupConsole.Storage.Folders.Catalogue.Exercises.ToDictionary(exercise => exercise.Id);
 
     /// <summary>Six earlier weeks with different exercises, so that there is something to vary from.</summary>
     internal static IReadOnlyList<Plan> Weeks { get; } = [.. Enumerable.Range(0, 6).Select(Week)];

@@ -25,7 +25,7 @@ internal sealed record SpoiltFile(string Name, string[] Samples, Func<byte[], IR
     private static readonly Choir QuayChoir = ChoirFile.Read("choir.yaml", File.ReadAllBytes(Demo("choir.yaml"))).Value!;
 
     private static readonly Exercise[] Known =
-        [.. Catalogue.Load().Value!, .. ExerciseFile.Read("own.yaml", File.ReadAllBytes(Demo("exercises/own.yaml"))).Value!];
+        [.. Catalogue.Exercises, .. ExerciseFile.Read("own.yaml", File.ReadAllBytes(Demo("exercises/own.yaml"))).Value!];
 
     private static readonly Dictionary<string, Exercise> ById = Known.ToDictionary(exercise => exercise.Id);
 
