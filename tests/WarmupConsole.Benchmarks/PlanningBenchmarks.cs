@@ -49,7 +49,7 @@ internal static class PlanningBenchmarks
 
     private static Exercise Exercise(int number)
     {
-        IReadOnlyList<Exercise> all = DemoChoir.Folder.Exercises;
+        ExerciseShelf all = DemoChoir.Folder.Exercises;
         Exercise one = all[number % all.Count];
         int copy = number / all.Count;
         Tempo tempo = Tempo.Clamp(one.Tempo.Default.MilliBeatsPerMinute + (500 * copy));

@@ -7,19 +7,19 @@ namespace WarmupConsole.Storage.Exercises;
 /// <summary>Exercises in their order, each read when it is first asked for: a warm-up needs a dozen of them, and no director waits for the others. From any thread.</summary>
 public sealed class ExerciseShelf : IReadOnlyList<Exercise>
 {
-    private readonly (string Id, Lazy<Exercise> Exercise)[] ordered;
-    private readonly Dictionary<string, Lazy<Exercise>> byId = [];
+    private readonly ShelvedExercise[] ordered;
+    private readonly Dictionary<string, ShelvedExercise> byId = [];
     private readonly Lazy<Exercise[]> all;
 
-    internal ExerciseShelf(IEnumerable<(string Id, Lazy<Exercise> Exercise)> exercises)
+    internal ExerciseShelf(IEnumerable<ShelvedExercise> exercises)
     {
         ordered = [.. exercises];
-        foreach ((string id, Lazy<Exercise> exercise) in ordered)
+        foreach (ShelvedExercise exercise in ordered)
         {
-            byId.TryAdd(id, exercise);
+            byId.TryAdd(exercise.Id, exercise);
         }
 
-        all = new(() => [.. ordered.AsParallel().AsOrdered().Select(exercise => exercise.Exercise.Value)]);
+        all = new(() => [.. ordered.AsParallel().AsOrdered().Select(exercise => exercise.Exercise)]);
     }
 
     public int Count => ordered.Length;
@@ -31,13 +31,13 @@ public sealed class ExerciseShelf : IReadOnlyList<Exercise>
 
     /// <summary>Exercises that were read already.</summary>
     public static ExerciseShelf Of(IReadOnlyList<Exercise> exercises) =>
-        exercises as ExerciseShelf ?? new(exercises.Select(Read));
+        exercises as ExerciseShelf ?? new(exercises.Select(ShelvedExercise.Of));
 
     /// <summary>These, and behind them others that were read already.</summary>
-    public ExerciseShelf And(IReadOnlyList<Exercise> others) => others.Count == 0 ? this : new(ordered.Concat(others.Select(Read)));
+    public ExerciseShelf And(IReadOnlyList<Exercise> others) => others.Count == 0 ? this : new(ordered.Concat(others.Select(ShelvedExercise.Of)));
 
     /// <summary>The first one of that id, or null.</summary>
-    public Exercise? Find(string id) => byId.GetValueOrDefault(id)?.Value;
+    public Exercise? Find(string id) => byId.GetValueOrDefault(id)?.Exercise;
 
     /// <summary>Those that a plan names, by id.</summary>
     public IReadOnlyDictionary<string, Exercise> In(Plan plan) =>
@@ -46,6 +46,4 @@ public sealed class ExerciseShelf : IReadOnlyList<Exercise>
     public IEnumerator<Exercise> GetEnumerator() => all.Value.AsEnumerable().GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
-
-    private static (string Id, Lazy<Exercise> Exercise) Read(Exercise exercise) => (exercise.Id, new(exercise));
 }

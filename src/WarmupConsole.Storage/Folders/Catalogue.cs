@@ -15,12 +15,12 @@ public static class Catalogue
     /// <summary>By file and their order in it.</summary>
     public static ExerciseShelf Exercises => Shelf.Value;
 
-    private static IEnumerable<(string Id, Lazy<Exercise> Exercise)> BlocksOf(string file)
+    private static IEnumerable<ShelvedExercise> BlocksOf(string file)
     {
         string yaml = Encoding.UTF8.GetString(EmbeddedFile.Read(file)).ReplaceLineEndings("\n");
         foreach (Range block in ExerciseBlocks.In(yaml)!)
         {
-            yield return (ExerciseBlocks.IdOf(yaml.AsSpan(block)), new(() => Read(file, yaml[block])));
+            yield return new(ExerciseBlocks.IdOf(yaml.AsSpan(block)), () => Read(file, yaml[block]));
         }
     }
 

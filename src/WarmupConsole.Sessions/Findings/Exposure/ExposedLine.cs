@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace WarmupConsole.Sessions.Findings.Exposure;
 
 /// <summary>What one part is asked for in one key of one exercise. Rungs that ask for the same share one line.</summary>
@@ -28,7 +30,7 @@ public sealed class ExposedLine
     public string Exercise { get; }
 
     /// <summary>Its different pitches, lowest first; never empty.</summary>
-    public IReadOnlyList<ExposedPitch> Pitches { get; }
+    public ImmutableArray<ExposedPitch> Pitches { get; }
 
     /// <summary>True when it asks for this pitch.</summary>
     /// <param name="midi">MIDI number; outside 0–127 nothing is asked.</param>
