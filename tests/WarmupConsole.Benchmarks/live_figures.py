@@ -131,7 +131,10 @@ class Device:
         data, end = b"", time.monotonic() + seconds
         while time.monotonic() < end:
             if select.select([self.reader], [], [], 0.05)[0]:
-                read = os.read(self.reader, 65536)
+                try:
+                    read = os.read(self.reader, 65536)
+                except BlockingIOError:  # the writer opened it and wrote nothing yet
+                    continue
                 at = time.monotonic_ns()
                 if not read:
                     return None
