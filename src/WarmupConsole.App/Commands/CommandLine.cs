@@ -6,24 +6,23 @@ namespace WarmupConsole.App.Commands;
 internal static class CommandLine
 {
     /// <summary>In the order in which help shows them.</summary>
-    private static readonly OrderedDictionary<string, Func<Composition, RootCommand, Command>> Commands = new()
+    private static readonly OrderedDictionary<string, Func<Composition, Command>> Commands = new()
     {
-        ["run"] = (composition, _) => RunCommand.Create(composition),
-        ["ports"] = (composition, _) => PortsCommand.Create(composition),
-        ["review"] = (composition, _) => ReviewCommand.Create(composition),
-        ["plan"] = (composition, _) => PlanCommand.Create(composition),
-        ["season"] = (composition, _) => SeasonCommand.Create(composition),
-        ["check"] = (composition, _) => CheckCommand.Create(composition),
-        ["keys"] = (composition, _) => KeysCommand.Create(composition),
-        ["export"] = (composition, _) => ExportCommand.Create(composition),
-        ["new"] = (composition, _) => NewCommand.Create(composition),
-        ["ranges"] = (composition, _) => RangesCommand.Create(composition),
-        ["need"] = (composition, _) => NeedCommand.Create(composition),
-        ["exercises"] = (composition, _) => ExercisesCommand.Create(composition),
-        ["score"] = (composition, _) => ScoreCommand.Create(composition),
-        [ShellCommand.Name] = (_, root) => ShellCommand.Create(root),
-        [PlayerCommand.Name] = (_, _) => PlayerCommand.Create(),
-        [EarCommand.Name] = (_, _) => EarCommand.Create(),
+        ["run"] = RunCommand.Create,
+        ["ports"] = PortsCommand.Create,
+        ["review"] = ReviewCommand.Create,
+        ["plan"] = PlanCommand.Create,
+        ["season"] = SeasonCommand.Create,
+        ["check"] = CheckCommand.Create,
+        ["keys"] = KeysCommand.Create,
+        ["export"] = ExportCommand.Create,
+        ["new"] = NewCommand.Create,
+        ["ranges"] = RangesCommand.Create,
+        ["need"] = NeedCommand.Create,
+        ["exercises"] = ExercisesCommand.Create,
+        ["score"] = ScoreCommand.Create,
+        [PlayerCommand.Name] = _ => PlayerCommand.Create(),
+        [EarCommand.Name] = _ => EarCommand.Create(),
     };
 
     internal static int Run(string[] arguments, Composition composition, TextWriter output, TextWriter errors)
@@ -49,15 +48,18 @@ internal static class CommandLine
     private static RootCommand Root(Composition composition, string? asked)
     {
         RootCommand root = new(AppTexts.About);
-        bool isOne = Commands.ContainsKey(asked ?? "");
-        foreach ((string name, Func<Composition, RootCommand, Command> create) in Commands)
+        if (asked is not null && Commands.TryGetValue(asked, out Func<Composition, Command>? one))
         {
-            if (!isOne || name == asked || asked == ShellCommand.Name)
-            {
-                root.Add(create(composition, root));
-            }
+            root.Add(one(composition));
+            return root;
         }
 
+        foreach (Func<Composition, Command> create in Commands.Values)
+        {
+            root.Add(create(composition));
+        }
+
+        root.Add(ShellCommand.Create(root));
         return root;
     }
 }

@@ -7,12 +7,11 @@ namespace WarmupConsole.App.Commands;
 /// <summary><c>warmup shell</c>: the manual page and completions, from the commands as they are.</summary>
 internal static class ShellCommand
 {
-    internal const string Name = "shell";
     private const string Program = "warmup";
 
     internal static Command Create(RootCommand root)
     {
-        Command group = new(Name, AppTexts.ShellAbout);
+        Command group = new("shell", AppTexts.ShellAbout);
         group.Add(Page("man", AppTexts.ShellManAbout, () => ManPage.Write(Tree(root), Assembly.GetExecutingAssembly().GetName().Version!.ToString(3))));
         group.Add(Page("bash", AppTexts.ShellBashAbout, () => Completions.Bash(Tree(root))));
         group.Add(Page("zsh", AppTexts.ShellZshAbout, () => Completions.Zsh(Tree(root))));

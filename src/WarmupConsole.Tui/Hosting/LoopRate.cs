@@ -25,8 +25,8 @@ internal sealed class LoopRate : IDisposable
     /// <summary>Before the first picture.</summary>
     internal static void Hurry() => Application.MaximumIterationsPerSecond = AtStart;
 
-    /// <summary>When it stands.</summary>
-    internal static void Rest() => Application.MaximumIterationsPerSecond = AtRest;
+    /// <summary>When it stands; music may have begun before.</summary>
+    internal static void Rest() => Application.MaximumIterationsPerSecond = Application.MaximumIterationsPerSecond == InMusic ? InMusic : AtRest;
 
     private void Set() => Application.MaximumIterationsPerSecond = _console.Session.NextWake is null ? AtRest : InMusic;
 }
