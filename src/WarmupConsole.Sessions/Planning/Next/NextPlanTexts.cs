@@ -20,7 +20,11 @@ internal static class NextPlanTexts
 
     internal const string FromAbove = "from above";
 
+    internal const string AndBack = " and back";
+
     internal const string KeysOfLadder = "keys of its ladder";
+
+    internal const string LongLadder = "a long ladder";
 
     internal const string Worn = "sung in several of the last plans";
 

@@ -28,12 +28,14 @@ internal static class PlanDifference
     /// <summary>What is led, without what is said about it.</summary>
     private static PlanStep Essence(PlanStep step) => step with { Because = [], Answers = [], Value = null };
 
-    /// <summary>What is done in a step: "9 keys C4 to E4" or "2 rounds".</summary>
+    /// <summary>What is done in a step: "9 keys C4 to E4 and back" or "2 rounds".</summary>
     internal static string Work(WarmupStep step, NoteNaming notes)
     {
         IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
         return rungs.Count == 0
             ? NextPlanTexts.Count(step.Rounds, "round")
-            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}";
+            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}{(ComesBack(rungs) ? NextPlanTexts.AndBack : "")}";
     }
+
+    private static bool ComesBack(IReadOnlyList<Rung> rungs) => rungs.DistinctBy(rung => rung.Tonic.Midi).Count() < rungs.Count;
 }

@@ -74,9 +74,11 @@ internal static class PlanPoints
     /// <summary>A ladder that goes beyond comfortable in the last third, and for each two per cent of its reach.</summary>
     internal const int Peak = 40;
 
-    /// <summary>For each key on the way up, up to five: a ladder should be one.</summary>
+    /// <summary>For each different key, up to five: a ladder should be one; and for each beyond seven, since there and back it sounds nearly twice.</summary>
     internal const int Key = 8;
     internal const int MostKeys = 5;
+    internal const int LongLadder = -20;
+    internal const int LongFromKey = 8;
 
     /// <summary>For each round away from the usual number.</summary>
     internal const int Round = -6;

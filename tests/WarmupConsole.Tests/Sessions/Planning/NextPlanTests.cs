@@ -211,7 +211,13 @@ public sealed class NextPlanTests
         Assert.Equal(next.Plan.Steps.Count + Usual.Last!.Steps.Count(old => next.Plan.Steps.All(step => step.ExerciseId != old.ExerciseId)), heads.Length);
         Assert.All(heads, line => Assert.Matches("^[=~+-] ", line));
         Assert.Contains(heads, line => line.StartsWith("- ", StringComparison.Ordinal));
+        Assert.Contains(heads, ComesBack);
+        Assert.All(
+            Evenings.Ready(Usual, next.Plan).Steps.Zip(heads).Where(pair => !pair.Second.StartsWith('=')),
+            pair => Assert.Equal(pair.First.Ladder.Rungs.DistinctBy(rung => rung.Tonic).Count() < pair.First.Ladder.Rungs.Count, ComesBack(pair.Second)));
     }
+
+    private static bool ComesBack(string head) => head.Split(" (")[0].EndsWith(" and back", StringComparison.Ordinal);
 
     private static string Exercises(Plan plan) => string.Join(' ', plan.Steps.Select(step => step.ExerciseId));
 

@@ -1,3 +1,5 @@
+using WarmupConsole.Music.Pitches;
+using WarmupConsole.Sessions.Planning;
 using WarmupConsole.Sessions.Planning.Next;
 
 namespace WarmupConsole.Tests.Sessions.Planning;
@@ -25,5 +27,17 @@ public sealed class PlanExplanationTests
         PlanExplanation explained = PlanExplanation.Of(Input, Input.Last! with { Steps = [.. Input.Last.Steps, new() { ExerciseId = "gone" }] });
         Assert.Equal(Input.Last.Steps.Count, explained.Steps.Count);
         Assert.True(explained.Value < explained.Best);
+    }
+
+    [Theory]
+    [InlineData(7, null)]
+    [InlineData(8, -20)]
+    [InlineData(9, -40)]
+    public void A_ladder_of_more_than_seven_different_keys_is_worth_less(int keys, int? points)
+    {
+        PlanStep step = new() { ExerciseId = "hum-home-and-fifth", Keys = new() { Start = Pitch.Parse("A3"), ReachPercent = 100, MostKeys = keys } };
+        (int Points, string Words)[] parts = [.. PlanExplanation.Of(Input, new() { Steps = [step] }).Steps[0].Parts];
+        Assert.Contains((40, "keys of its ladder"), parts);
+        Assert.Equal(points, parts.Where(part => part.Words == "a long ladder").Select(part => (int?)part.Points).SingleOrDefault());
     }
 }

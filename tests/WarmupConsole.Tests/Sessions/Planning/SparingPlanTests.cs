@@ -133,8 +133,7 @@ public sealed class SparingPlanTests
         NextPlanInput input = Growing with { Findings = [Evenings.Finding("soprano", "strained", "E5")] };
         Exercise scale = input.Exercises.Values.First(exercise => exercise.Stage == Stage.Sung && exercise.Voices.Count == 0);
         Plan plan = new() { Minutes = 20, Steps = [new() { ExerciseId = scale.Id, Keys = new() { Limit = "soprano", Start = Pitch.Parse("A4"), ReachPercent = 100 } }] };
-        (int Points, string Words) crossed = PlanExplanation.Of(input, plan).Steps[0].Parts.Single(part => part.Points < 0);
-        Assert.Equal((-300, "takes the sopranos where they are to be spared (sopranos strained on E5)"), crossed);
+        Assert.Contains((-300, "takes the sopranos where they are to be spared (sopranos strained on E5)"), PlanExplanation.Of(input, plan).Steps[0].Parts);
     }
 
     /// <summary>Half an hour below G4 is too much for these four parts: what is beyond all ease stays out, and who should rest is said.</summary>
