@@ -35,8 +35,12 @@ NANO = 1_000_000_000
 class Console:
     """The program in a pseudo-terminal of a size, with settings and logs of its own."""
 
-    def __init__(self, folder, columns=120, rows=36, port="none", before=()):
+    def __init__(self, folder, columns=120, rows=36, port="none", before=(), settings=""):
         self.home = tempfile.mkdtemp(prefix="warmup-figures-")
+        if settings:
+            os.makedirs(os.path.join(self.home, "warmup-console"))
+            with open(os.path.join(self.home, "warmup-console", "settings.yaml"), "w", encoding="utf-8") as file:
+                file.write(settings)
         self.trace = os.path.join(self.home, "trace")
         self.size = (columns, rows)
         self.output = bytearray()  # grows without being copied: that took as long as what is measured
@@ -247,15 +251,18 @@ def measure_silence(name, folder):
     console.drain(0.3)
     console.leave()
     sent = console.sent()
-    note_offs, ends = [], []
+    asked = [record["mono"] for record in console.logged() if record["type"] == "hold-changed" and record["hold"] == "silenced"]
+    note_offs, ends, answers = [], [], []
     for pressed in presses:
         after = [(at, message) for at, message in sent if at >= pressed]
         end = next(i for i, (_, message) in enumerate(after) if message[0] & 0xF0 == 0xB0 and message[1] == 120)
         offs = [at for at, message in after[:end] if message[0] & 0xF0 == 0x80]
         note_offs += [offs[-1] - pressed] if offs else []
         ends.append(after[end][0] - pressed)
+        answers.append(after[end][0] - next(at for at in asked if at >= pressed))
     row(f"silence key to last note-off, {name}", note_offs)
     row(f"silence key to end of the silence, {name}", ends)
+    row(f"silence asked of the player to its end, {name}", answers)
     console.forget()
 
 

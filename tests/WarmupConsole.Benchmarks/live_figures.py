@@ -115,6 +115,9 @@ class Device:
     def __init__(self):
         self.folder = tempfile.mkdtemp(prefix="warmup-device-")
         self.path = os.path.join(self.folder, "midiC7D0")
+        # A device is heard as well as played on; of a pipe with one end the listener would take what is to be measured.
+        self.settings = f"format: 1\ninput: {os.path.join(self.folder, 'keys')}\n"
+        os.mkfifo(os.path.join(self.folder, "keys"))
         self.plug_in()
 
     def plug_in(self):
@@ -161,7 +164,7 @@ def measure_kills(folder, kills):
     times, hanging = [], 0
     for _ in range(kills):
         device = Device()
-        console = Console(folder, port=device.path)
+        console = Console(folder, port=device.path, settings=device.settings)
         console.until(b"Lantern")
         console.sing()
         if not device.until(sounds, 30):
@@ -184,7 +187,7 @@ def holds(console):
 
 def measure_losses(folder):
     device, times = Device(), []
-    console = Console(folder, port=device.path)
+    console = Console(folder, port=device.path, settings=device.settings)
     console.until(b"Lantern")
     console.sing()
     for number in range(LOSSES):

@@ -15,6 +15,9 @@ internal static class LogFormat
 
     internal const int ChecksumDigits = 8;
 
+    /// <summary>How a line of this version begins.</summary>
+    internal static ReadOnlySpan<byte> Start => "{\"format\":1,\"seq\":"u8;
+
     internal static ReadOnlySpan<byte> TailStart => ",\"crc\":\""u8;
 
     internal static ReadOnlySpan<byte> TailEnd => "\"}"u8;

@@ -8,6 +8,8 @@ internal ref struct RecordEnvelope
     private const int TimeLength = 29;
     private const int OffsetSignAt = 23;
 
+    private static readonly JsonReaderState BehindNumber = StateBehindNumber();
+
     internal int? Format { get; private set; }
 
     /// <summary>As it stands in the line; empty when it is missing.</summary>
@@ -26,9 +28,9 @@ internal ref struct RecordEnvelope
     /// <exception cref="JsonException">The line is no JSON object, or something stands behind it.</exception>
     internal static RecordEnvelope Read(ReadOnlySpan<byte> line, ref RecordFields others)
     {
-        Utf8JsonReader reader = new(line);
-        RecordEnvelope envelope = default;
-        if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
+        int start = AsWritten(line, out RecordEnvelope envelope);
+        Utf8JsonReader reader = new(line[start..], isFinalBlock: true, start > 0 ? BehindNumber : default);
+        if (start == 0 && (!reader.Read() || reader.TokenType != JsonTokenType.StartObject))
         {
             throw new JsonException();
         }
@@ -37,11 +39,45 @@ internal ref struct RecordEnvelope
         {
             if (!envelope.Take(ref reader))
             {
-                others.Add(ref reader);
+                others.Add(ref reader, start);
             }
         }
 
-        return reader.BytesConsumed == line.Length ? envelope : throw new JsonException();
+        return start + reader.BytesConsumed == line.Length ? envelope : throw new JsonException();
+    }
+
+    /// <summary>
+    /// Nearly every line begins as the writer writes it: what has to be equal is compared at once then, and half of the line's tokens need not be found one
+    /// by one. Any other line, as old or foreign ones may be, is left to the JSON reader.
+    /// </summary>
+    /// <returns>Where the reader goes on; 0 for any other line.</returns>
+    private static int AsWritten(ReadOnlySpan<byte> line, out RecordEnvelope envelope)
+    {
+        LineCursor cursor = new(line);
+        envelope = default;
+        if (cursor.PassesNumber(LogFormat.Start, out long sequence)
+            && cursor.PassesName(",\"type\":\""u8, out ReadOnlySpan<byte> type)
+            && cursor.PassesBytes("\",\"at\":"u8, TimeLength + 2, out ReadOnlySpan<byte> quotedTime)
+            && cursor.PassesNumber(",\"epoch\":"u8, out long epoch) && epoch <= int.MaxValue
+            && cursor.PassesNumber(",\"mono\":"u8, out long monotonic))
+        {
+            Utf8JsonReader time = new(quotedTime);
+            time.Read();
+            envelope = new() { Format = LogFormat.Version, Sequence = sequence, Type = type, At = Time(ref time), Epoch = (int)epoch, Monotonic = monotonic };
+            return line.Length - cursor.Left;
+        }
+
+        return 0;
+    }
+
+    private static JsonReaderState StateBehindNumber()
+    {
+        Utf8JsonReader reader = new("{\"mono\":1,"u8, isFinalBlock: false, default);
+        while (reader.Read())
+        {
+        }
+
+        return reader.CurrentState;
     }
 
     /// <summary>True when the field is of the envelope; the reader then stands at its end.</summary>

@@ -22,11 +22,13 @@ internal ref struct RecordFields(ReadOnlySpan<byte> line, Span<RecordFields.Plac
     private delegate T Element<T>(ref Utf8JsonReader reader);
 
     /// <summary>Notes a field and moves the reader behind its value.</summary>
-    internal void Add(ref Utf8JsonReader reader)
+    /// <param name="reader">At the name.</param>
+    /// <param name="offset">Where in the line the reader began.</param>
+    internal void Add(ref Utf8JsonReader reader, int offset)
     {
-        (int name, int nameLength) = ((int)reader.TokenStartIndex + 1, reader.ValueSpan.Length);
+        (int name, int nameLength) = (offset + (int)reader.TokenStartIndex + 1, reader.ValueSpan.Length);
         reader.Read();
-        (int start, JsonTokenType kind) = ((int)reader.TokenStartIndex, reader.TokenType);
+        (int start, JsonTokenType kind) = (offset + (int)reader.TokenStartIndex, reader.TokenType);
         reader.Skip();
         if (count == places.Length)
         {
@@ -35,7 +37,7 @@ internal ref struct RecordFields(ReadOnlySpan<byte> line, Span<RecordFields.Plac
             places = more;
         }
 
-        places[count++] = new(name, nameLength, start, (int)reader.BytesConsumed - start, kind);
+        places[count++] = new(name, nameLength, start, offset + (int)reader.BytesConsumed - start, kind);
     }
 
     /// <exception cref="JsonException">It is missing or no whole number; so below, for what each of them reads.</exception>

@@ -131,6 +131,41 @@ public sealed class SessionLogReaderTests
         Assert.Equal(new MarkUndone(8), Assert.Single(log.Records).Event);
     }
 
+    /// <summary>A line that begins as the writer writes it is read by a shorter way than any other.</summary>
+    [Fact]
+    public void A_line_with_more_space_or_another_order_says_the_same()
+    {
+        string[] bodies = [.. Encoding.UTF8.GetString(Whole).TrimEnd('\n').Split('\n').Select(line => line[..line.LastIndexOf(",\"crc\"", StringComparison.Ordinal)])];
+        string[] spaced = [.. bodies.Select(body => "{ " + body[1..])];
+        string[] turned = [.. bodies.Select(body => "{" + body[(body.IndexOf("\"seq\"", StringComparison.Ordinal))..] + ",\"format\":1")];
+        IReadOnlyList<SessionRecord> expected = SessionLogReader.Read(Whole).Records;
+        Assert.Equal(27, expected.Count);
+        Assert.All([spaced, turned], lines => Assert.Equivalent(expected, SessionLogReader.Read([.. lines.SelectMany(Checked)]).Records, strict: true));
+    }
+
+    [Theory]
+    [InlineData("{\"format\":1,\"seq\":01,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1.5,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":9223372036854775808,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone,\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.1234+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16 19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00,\"epoch\":1,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":2147483648,\"mono\":1,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1e,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1}{,\"id\":7")]
+    [InlineData("{\"format\":1,\"seq\":1,\"type\":\"mark-undone\",\"at\":\"2027-02-16T19:30:05.123+01:00\",\"epoch\":1,\"mono\":1,\"id\":7]")]
+    public void Nearly_as_the_writer_writes_it_is_not_enough(string body) =>
+        Assert.Equal(DamageKind.NotARecord, Assert.Single(SessionLogReader.Read(Checked(body)).Damages).Kind);
+
+    [Fact]
+    public void A_field_of_the_envelope_that_comes_again_at_the_end_counts()
+    {
+        SessionLog log = SessionLogReader.Read(Checked(Undone + "\"id\":7,\"mono\":5,\"epoch\":3"));
+        Assert.Equal((3, 5), (Assert.Single(log.Records).Epoch, log.Records[0].Monotonic.Nanoseconds));
+    }
+
     [Fact]
     public void A_line_taken_out_is_told_as_a_gap_with_its_numbers()
     {
