@@ -24,7 +24,7 @@ import time
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
 PLAN = os.environ.get("WARMUP_PLAN") or os.path.join(ROOT, "plans-demo", "plans", "2027-02-09.yaml")
 STEPS_BEFORE_SUNG = 3
-STARTS, KEYS, SILENCES = 10, 200, 40
+STARTS, KEYS, SILENCES = 10, 200, 200
 QUIET = 0.05  # seconds without output after which nothing more is on its way
 CARD = b"Heard"  # on the first screen, once the session logs are read
 PICTURE = 0.005  # seconds without output that end one picture: it is written at once

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# All figures of docs/performance.md as Markdown, in about five minutes on a quiet machine:
+# All figures of docs/performance.md as Markdown, in about eleven minutes on a quiet machine:
 #   tests/WarmupConsole.Benchmarks/figures.sh [--no-publish]
 # And those that take long or load the machine (punctuality with every core busy, kill -9, lost ports, a JACK receiver beside other players): about
 # half an hour with 600 seconds each:

@@ -24,18 +24,17 @@ internal ref struct LineCursor(ReadOnlySpan<byte> line)
     /// <summary>Small letters and hyphens.</summary>
     internal bool PassesName(scoped ReadOnlySpan<byte> before, out ReadOnlySpan<byte> name)
     {
-        bool isThere = Passes(before);
-        int length = Math.Max(0, rest.IndexOfAnyExcept(OfNames));
+        int length = Passes(before) ? Math.Max(0, rest.IndexOfAnyExcept(OfNames)) : 0;
         name = rest[..length];
-        return isThere && Passes(length);
+        return length > 0 && Passes(length);
     }
 
     /// <summary>So many bytes.</summary>
     internal bool PassesBytes(scoped ReadOnlySpan<byte> before, int length, out ReadOnlySpan<byte> bytes)
     {
-        bool isThere = Passes(before) && rest.Length >= length;
-        bytes = isThere ? rest[..length] : [];
-        return isThere && Passes(length);
+        int taken = Passes(before) && rest.Length >= length ? length : 0;
+        bytes = rest[..taken];
+        return taken > 0 && Passes(taken);
     }
 
     private bool Passes(scoped ReadOnlySpan<byte> text) => rest.StartsWith(text) && Passes(text.Length);
