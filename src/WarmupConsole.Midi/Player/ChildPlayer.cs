@@ -27,11 +27,14 @@ public sealed class ChildPlayer : IPlayerLink
         _process.ErrorDataReceived += (_, line) => _lastWords = string.IsNullOrWhiteSpace(line.Data) ? _lastWords : line.Data.Trim();
         _process.Start();
         _process.BeginErrorReadLine();
+        (ToPlayer, FromPlayer) = (_process.StandardInput.BaseStream, _process.StandardOutput.BaseStream);
     }
 
-    public Stream ToPlayer => _process.StandardInput.BaseStream;
+    /// <summary>Taken at the start: a thread may first ask for it when the process has been disposed.</summary>
+    public Stream ToPlayer { get; }
 
-    public Stream FromPlayer => _process.StandardOutput.BaseStream;
+    /// <inheritdoc cref="ToPlayer"/>
+    public Stream FromPlayer { get; }
 
     public string LastWords
     {

@@ -52,7 +52,13 @@ internal sealed class FindingOf(Situations situations, string kind, MarkGroups m
     {
         Dictionary<int, double> blamed = attribution.GroupBy(mark => mark.Mark.Session)
             .ToDictionary(session => session.Key, session => session.Sum(mark => mark.Blamed * mark.Mark.Share));
-        return exposures.Rows.Where(row => row.Line.Has(pitch)).CountBy(row => row.Session)
-            .Select(session => new SessionShare(sessions[session.Key].Name, sessions[session.Key].Start, blamed.GetValueOrDefault(session.Key), session.Value));
+        int[] sung = new int[sessions.Count];
+        foreach (ExposureRow row in exposures.Rows)
+        {
+            sung[row.Session] += row.Line.Has(pitch) ? 1 : 0;
+        }
+
+        return sung.Index().Where(session => session.Item > 0)
+            .Select(session => new SessionShare(sessions[session.Index].Name, sessions[session.Index].Start, blamed.GetValueOrDefault(session.Index), session.Item));
     }
 }

@@ -54,6 +54,16 @@ public class ChildPlayerTests
         child.Kill();
     }
 
+    [Fact]
+    public void A_thread_that_comes_to_run_when_it_was_disposed_still_finds_its_streams()
+    {
+        ChildPlayer child = Shell("cat >/dev/null");
+        child.ToPlayer.Dispose();
+        child.Dispose();
+        Assert.Equal(-1, child.FromPlayer.ReadByte());
+        Assert.Throws<ObjectDisposedException>(() => child.ToPlayer.WriteByte(0));
+    }
+
     private static ChildPlayer Shell(string script)
     {
         if (OperatingSystem.IsWindows())
