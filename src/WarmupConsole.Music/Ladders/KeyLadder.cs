@@ -13,6 +13,9 @@ public sealed record KeyLadder(IReadOnlyList<Rung> Rungs, IReadOnlyList<string> 
     /// <summary>Two ladders that would serve better where few keys fit everyone, or null.</summary>
     public LadderOffer? Offer { get; init; }
 
+    /// <summary>How many keys there are when one that comes again counts once.</summary>
+    public int DifferentKeys => Rungs.DistinctBy(rung => rung.Tonic.Midi).Count();
+
     /// <summary>Who enters, leaves or takes another octave, each told one rung ahead; their number is best kept low.</summary>
     public IReadOnlyList<LadderAnnouncement> Announcements => LadderAnnouncement.In(Rungs, Notes);
 }

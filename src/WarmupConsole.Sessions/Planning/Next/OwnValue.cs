@@ -22,9 +22,9 @@ internal sealed class OwnValue(NextPlanInput input, History history, SeasonTarge
             yield break;
         }
 
-        int keys = step.Ladder.Rungs.DistinctBy(rung => rung.Tonic.Midi).Count();
+        int keys = step.Ladder.DifferentKeys;
         yield return new(PlanPoints.Key * Math.Min(PlanPoints.MostKeys, keys), NextPlanTexts.KeysOfLadder);
-        yield return new(PlanPoints.LongLadder * Math.Max(0, keys - PlanPoints.LongFromKey + 1), NextPlanTexts.LongLadder);
+        yield return new(PlanPoints.LongLadder * Math.Max(0, keys - PlanPoints.LongBeyondKeys), NextPlanTexts.LongLadder);
         if (isPeak)
         {
             yield return new(PlanPoints.Peak + (step.Plan.Keys.ReachPercent / 2), NextPlanTexts.Peak(season), true);

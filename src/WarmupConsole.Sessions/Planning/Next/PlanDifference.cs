@@ -34,8 +34,6 @@ internal static class PlanDifference
         IReadOnlyList<Rung> rungs = step.Ladder.Rungs;
         return rungs.Count == 0
             ? NextPlanTexts.Count(step.Rounds, "round")
-            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}{(ComesBack(rungs) ? NextPlanTexts.AndBack : "")}";
+            : $"{NextPlanTexts.Count(rungs.Count, "key")} {notes.Write(rungs.Min(rung => rung.Tonic))} to {notes.Write(rungs.Max(rung => rung.Tonic))}{(step.Ladder.DifferentKeys < rungs.Count ? NextPlanTexts.AndBack : "")}";
     }
-
-    private static bool ComesBack(IReadOnlyList<Rung> rungs) => rungs.DistinctBy(rung => rung.Tonic.Midi).Count() < rungs.Count;
 }

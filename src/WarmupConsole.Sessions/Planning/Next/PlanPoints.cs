@@ -78,7 +78,7 @@ internal static class PlanPoints
     internal const int Key = 8;
     internal const int MostKeys = 5;
     internal const int LongLadder = -20;
-    internal const int LongFromKey = 8;
+    internal const int LongBeyondKeys = 7;
 
     /// <summary>For each round away from the usual number.</summary>
     internal const int Round = -6;
