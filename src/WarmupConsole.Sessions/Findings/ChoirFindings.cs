@@ -47,7 +47,7 @@ public sealed record ChoirFindings
     }
 
     private static IEnumerable<double> Questions(History history) => history.Kinds.Where(kind => !kind.IsPraise)
-        .SelectMany(kind => PitchTests.Of(history.Exposures.Rows, history.Exposures.Among(kind.Marks.Select(mark => mark.Row)), []).Values);
+        .SelectMany(kind => PitchTests.Of(history.Exposures, Exposures.InOrder(kind.Marks.Select(mark => mark.Row)), []).Values);
 
     /// <summary>Rungs of one line are counted by its list, of which there are few.</summary>
     private static Dictionary<string, int> UnknownIn(IReadOnlyList<SungSession> sessions, HashSet<string> known) => sessions.SelectMany(session => session.Rungs)

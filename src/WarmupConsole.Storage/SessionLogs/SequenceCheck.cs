@@ -6,11 +6,14 @@ namespace WarmupConsole.Storage.SessionLogs;
 /// <summary>Gathers what is read and watches that the numbers count up without gaps.</summary>
 internal sealed class SequenceCheck
 {
-    private readonly List<SessionRecord> records = [];
+    /// <summary>Most logs have about so many or fewer.</summary>
+    private const int UsualRecords = 512;
+
+    private readonly List<SessionRecord> records = new(UsualRecords);
     private readonly List<LogDamage> damages = [];
 
     /// <summary>The checksum that each record's line ends in, by rising numbers: the same record may stand twice, another under its number may not.</summary>
-    private readonly List<(long Sequence, ulong Checksum)> kept = [];
+    private readonly List<(long Sequence, ulong Checksum)> kept = new(UsualRecords);
 
     private long expected = 1;
     private long damagedSince;

@@ -1,62 +1,93 @@
+using WarmupConsole.Sessions.Findings.Exposure;
+
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>
 /// When a weak pitch is worse: among the rungs that hold it, those with one vowel (or loudness, length of note, third of the warm-up) against the
 /// others, session by session. The questions asked of one finding share one allowance for error (Holm, 1979).
 /// </summary>
-internal static class CircumstancesOf
+internal sealed class CircumstancesOf
 {
     private const double Allowance = 0.05;
     private const int LeastExposed = 6;
 
-    internal static IReadOnlyList<Circumstance> Pitch(Situations situations, int pitch, bool[] marked)
-    {
-        List<Circumstance> asked = [];
-        foreach (Aspect aspect in (Aspect[])[Aspect.Vowel, Aspect.Loudness, Aspect.Length, Aspect.Minute])
-        {
-            string[] ofSituation = [.. situations.Examples.Select(example => Value(situations.Values, aspect, example, pitch))];
-            string[] values = [.. ofSituation.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
-            List<ValueCount[]> evenings = Evenings(situations, [.. ofSituation.Select(value => Array.IndexOf(values, value))], marked, values.Length);
-            ValueCount[] wholes = [.. evenings.Select(counts => new ValueCount(counts.Sum(count => count.Sung), counts.Sum(count => count.Marked)))];
-            asked.AddRange(values.Select((value, index) => Ask(aspect, value, [.. evenings.Zip(wholes, (counts, whole) => Against(counts[index], whole))])).OfType<Circumstance>());
-        }
+    private static readonly Aspect[] Aspects = [Aspect.Vowel, Aspect.Loudness, Aspect.Length, Aspect.Minute];
 
-        return Holm(asked);
+    private readonly Situations situations;
+    private readonly int pitch;
+    private readonly int[] rows;
+    private readonly bool[] isMarked;
+
+    private CircumstancesOf(Situations situations, int pitch, int[] rows, int[] marked)
+    {
+        (this.situations, this.pitch, this.rows) = (situations, pitch, rows);
+        isMarked = [.. rows.Select(row => Array.BinarySearch(marked, row) >= 0)];
     }
 
-    private static string Value(AspectOf values, Aspect aspect, ExposureRow example, int pitch) =>
-        example.Line.Has(pitch) ? values.Value(aspect, example, example.Line.Pitches.First(one => one.Midi == pitch)) : "";
-
-    /// <summary>For each evening, how often the pitch was sung and marked under each value.</summary>
     /// <param name="situations">Of the part.</param>
-    /// <param name="valueOf">For each situation, the number of its value; below 0 without the pitch, or where it is not known.</param>
-    /// <param name="marked">For each row, whether it was marked.</param>
-    /// <param name="values">How many values there are.</param>
-    private static List<ValueCount[]> Evenings(Situations situations, int[] valueOf, bool[] marked, int values)
+    /// <param name="pitch">MIDI number.</param>
+    /// <param name="rows">The rows that hold it, in order.</param>
+    /// <param name="marked">The rows that were marked, in order.</param>
+    internal static IReadOnlyList<Circumstance> Pitch(Situations situations, int pitch, int[] rows, int[] marked)
     {
-        List<ValueCount[]> evenings = [];
-        int session = -1;
-        ExposureRow[] rows = situations.Exposures.Rows;
-        for (int row = 0; row < rows.Length; row++)
-        {
-            int value = valueOf[situations.Of(row)];
-            if (value >= 0)
-            {
-                if (rows[row].Session != session)
-                {
-                    evenings.Add(new ValueCount[values]);
-                    session = rows[row].Session;
-                }
+        CircumstancesOf circumstances = new(situations, pitch, rows, marked);
+        return Holm([.. Aspects.SelectMany(circumstances.Asked).OfType<Circumstance>()]);
+    }
 
-                ref ValueCount count = ref evenings[^1][value];
-                count = new(count.Sung + 1, count.Marked + (marked[row] ? 1 : 0));
+    private IEnumerable<Circumstance?> Asked(Aspect aspect)
+    {
+        string[] ofSituation = [.. situations.Examples.Select(example => Value(aspect, example))];
+        string[] values = [.. ofSituation.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+        Stratum[][] strata = Strata([.. ofSituation.Select(value => Array.IndexOf(values, value))], values.Length);
+        return values.Zip(strata, (value, ofValue) => Ask(aspect, value, ofValue));
+    }
+
+    /// <summary>Empty without the pitch, and where it is not known.</summary>
+    private string Value(Aspect aspect, ExposureRow example)
+    {
+        foreach (ExposedPitch one in situations.Exposures.Lines[example.Cell].Pitches)
+        {
+            if (one.Midi == pitch)
+            {
+                return situations.Values.Value(aspect, example, one);
             }
         }
 
-        return evenings;
+        return "";
     }
 
-    private static Stratum Against(ValueCount one, ValueCount whole) => new(whole.Sung, one.Sung, whole.Marked, one.Marked);
+    /// <summary>For each value and evening, how often the pitch was sung and marked under the value, among all that evening's values.</summary>
+    /// <param name="ofSituation">For each situation, the number of its value; below 0 without one.</param>
+    /// <param name="values">How many values there are.</param>
+    private Stratum[][] Strata(int[] ofSituation, int values)
+    {
+        ReadOnlySpan<ExposureRow> all = situations.Exposures.Rows;
+        int evenings = rows.Length == 0 ? 0 : all[rows[^1]].Session + 1;
+        Stratum[] wholes = new Stratum[evenings];
+        Stratum[][] strata = [.. Enumerable.Range(0, values).Select(_ => new Stratum[evenings])];
+        for (int i = 0; i < rows.Length; i++)
+        {
+            if (ofSituation[situations.Of(rows[i])] is >= 0 and int value)
+            {
+                int evening = all[rows[i]].Session;
+                Count(ref wholes[evening], isMarked[i]);
+                Count(ref strata[value][evening], isMarked[i]);
+            }
+        }
+
+        foreach (Stratum[] ofValue in strata)
+        {
+            for (int evening = 0; evening < evenings; evening++)
+            {
+                ofValue[evening] = ofValue[evening] with { Size = wholes[evening].Exposed, Marked = wholes[evening].MarkedExposed };
+            }
+        }
+
+        return strata;
+    }
+
+    private static void Count(ref Stratum stratum, bool isMarked) =>
+        stratum = stratum with { Exposed = stratum.Exposed + 1, MarkedExposed = stratum.MarkedExposed + (isMarked ? 1 : 0) };
 
     private static Circumstance? Ask(Aspect aspect, string value, Stratum[] strata)
     {
@@ -67,11 +98,9 @@ internal static class CircumstancesOf
             : new(aspect, value, Rate.Of(hits, there), Rate.Of(others, otherwise), StratifiedTest.PValue(strata));
     }
 
-    private static Circumstance[] Holm(List<Circumstance> asked)
+    private static Circumstance[] Holm(Circumstance[] asked)
     {
         Circumstance[] ordered = [.. asked.OrderBy(circumstance => circumstance.Chance)];
         return [.. ordered.TakeWhile((circumstance, rank) => circumstance.Chance <= Allowance / (ordered.Length - rank))];
     }
-
-    private readonly record struct ValueCount(int Sung, int Marked);
 }

@@ -10,18 +10,15 @@ internal sealed class History
     private const int NotSung = -1;
     private const int LeftOut = -2;
 
-    private readonly List<ExposureRow> rows;
     private readonly Dictionary<string, List<PartMark>> marks = [];
 
     private History(Part part, IReadOnlyList<SungSession> sessions)
     {
-        (Part, rows) = (part, new(sessions.Sum(session => session.Rungs.Count)));
+        (Part, Exposures) = (part, new(part.Id, sessions.Sum(session => session.Rungs.Count)));
         for (int session = 0; session < sessions.Count; session++)
         {
             AddMarks(sessions[session], session, AddRows(sessions[session], session));
         }
-
-        Exposures = new(part.Id, [.. rows]);
     }
 
     internal Part Part { get; }
@@ -47,7 +44,6 @@ internal sealed class History
         double weight = session.Weights.GetValueOrDefault(Part.Id, 1);
         double due = 0;
         int step = -1;
-        int stratum = rows.Count == 0 ? 0 : rows[^1].Stratum;
         for (int rung = 0; rung < rowOf.Length; rung++)
         {
             ExposedRung sung = session.Rungs[rung];
@@ -61,10 +57,8 @@ internal sealed class History
             }
 
             due--;
-            stratum += sung.Step == step ? 0 : 1;
+            rowOf[rung] = Exposures.Add(line, sung, index, isFirst: sung.Step != step);
             step = sung.Step;
-            rowOf[rung] = rows.Count;
-            rows.Add(new(line, sung.MilliBpm, sung.Minute, index, stratum));
         }
 
         return rowOf;
@@ -76,8 +70,8 @@ internal sealed class History
         foreach (HeardMark mark in session.Marks.Where(mark => mark.Parts.Count == 0 || mark.Parts.Contains(Part.Id)))
         {
             bool isLeftOut = mark.Candidates is [{ Rung: var likeliest }, ..] && rowOf[likeliest] == LeftOut;
-            MarkedRow[] candidates = isLeftOut ? [] : Candidates(mark, session, rowOf);
-            if (candidates.Length > 0 && seen.Add((mark.Kind, candidates[0].Row, candidates[0].Named.FirstOrDefault(-1))))
+            List<MarkedRow> candidates = isLeftOut ? [] : Candidates(mark, session, rowOf);
+            if (candidates.Count > 0 && seen.Add((mark.Kind, candidates[0].Row, candidates[0].Named.FirstOrDefault(-1))))
             {
                 if (!marks.TryGetValue(mark.Kind, out List<PartMark>? ofKind))
                 {
@@ -93,11 +87,24 @@ internal sealed class History
     private static int SingersOf(HeardMark mark, SungSession session, int[] rowOf) =>
         session.Rungs[mark.Candidates.First(candidate => rowOf[candidate.Rung] >= 0).Rung].Lines.Count;
 
-    private MarkedRow[] Candidates(HeardMark mark, SungSession session, int[] rowOf)
+    private List<MarkedRow> Candidates(HeardMark mark, SungSession session, int[] rowOf)
     {
-        RungWeight[] sung = [.. mark.Candidates.Where(candidate => rowOf[candidate.Rung] >= 0)];
-        double sum = sung.Sum(candidate => candidate.Weight);
-        return [.. sung.Select(candidate => new MarkedRow(
-            rowOf[candidate.Rung], candidate.Weight / sum, NamedPitches.Of(mark, rows[rowOf[candidate.Rung]].Line, session.Rungs[candidate.Rung].Tonic)))];
+        List<MarkedRow> sung = new(mark.Candidates.Count);
+        double sum = 0;
+        foreach ((int rung, double weight) in mark.Candidates)
+        {
+            if (rowOf[rung] is >= 0 and int row)
+            {
+                sung.Add(new(row, weight, NamedPitches.Of(mark, Exposures.LineOf(row), session.Rungs[rung].Tonic)));
+                sum += weight;
+            }
+        }
+
+        for (int i = 0; i < sung.Count; i++)
+        {
+            sung[i] = sung[i] with { Weight = sung[i].Weight / sum };
+        }
+
+        return sung;
     }
 }

@@ -41,10 +41,17 @@ internal sealed class MarkGroups
     /// <summary>The group of a mark.</summary>
     internal int GroupOf(int mark) => groupOf[mark];
 
-    private static MarkGroup Of(Exposures exposures, PartMark mark) => new(
-        mark.Share,
-        1,
-        [.. mark.Candidates.Select(row => new MarkedCell(exposures.CellOf(row.Row), Math.Max(1, Math.Round(row.Weight * Grain)) / Grain, Set(row.Named)))]);
+    private static MarkGroup Of(Exposures exposures, PartMark mark)
+    {
+        MarkedCell[] cells = new MarkedCell[mark.Candidates.Count];
+        for (int i = 0; i < cells.Length; i++)
+        {
+            (int row, double weight, IReadOnlyList<int> named) = mark.Candidates[i];
+            cells[i] = new(exposures.Rows[row].Cell, Math.Max(1, Math.Round(weight * Grain)) / Grain, Set(named));
+        }
+
+        return new(mark.Share, 1, cells);
+    }
 
     private static UInt128 Set(IReadOnlyList<int> pitches)
     {

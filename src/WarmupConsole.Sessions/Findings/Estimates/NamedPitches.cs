@@ -18,8 +18,10 @@ internal static class NamedPitches
             return line.Has(pitch) ? [pitch] : [];
         }
 
-        return mark.Place.Length == 0 ? [] : [.. mark.Place.Split(", ").SelectMany(place => Placed(place, line, tonic)).Distinct()];
+        return mark.Place.Length == 0 ? [] : InPlaces(mark.Place, line, tonic);
     }
+
+    private static int[] InPlaces(string places, ExposedLine line, int tonic) => [.. places.Split(", ").SelectMany(place => Placed(place, line, tonic)).Distinct()];
 
     private static IEnumerable<int> Placed(string place, ExposedLine line, int tonic) => place switch
     {

@@ -96,11 +96,11 @@ internal sealed class NoisyOr
         return worth * spread / (spread + Uncertainty(index));
     }
 
-    /// <summary>The rows that the marks mean most likely, given all chances; one for each mark.</summary>
-    internal IEnumerable<int> Rows()
+    /// <summary>The rows that the marks mean most likely, given all chances; in order, each once.</summary>
+    internal int[] Rows()
     {
         int[] likeliest = [.. marks.Groups.Select(Likeliest)];
-        return marks.Marks.Select((mark, index) => mark.Candidates[likeliest[marks.GroupOf(index)]].Row);
+        return Exposures.InOrder(marks.Marks.Select((mark, index) => mark.Candidates[likeliest[marks.GroupOf(index)]].Row));
     }
 
     /// <summary>For each mark, how likely it means a rung with the pitch, and how much of it is put down to the pitch.</summary>

@@ -10,8 +10,7 @@ internal sealed record PartFindings(IReadOnlyList<Finding> Findings, IReadOnlyLi
     /// <param name="sessions">Oldest first.</param>
     internal static PartFindings Of(History history, double threshold, IReadOnlyList<SungSession> sessions)
     {
-        double longest = history.Exposures.Rows.Select(row => row.Minute).DefaultIfEmpty().Max();
-        Situations situations = new(history.Exposures, new AspectOf(history.Part.Range.Comfortable, longest));
+        Situations situations = new(history.Exposures, new AspectOf(history.Part.Range.Comfortable, history.Exposures.Longest));
         // Kinds do not depend on each other either: most marks are often of one kind of one part, and it should not keep the others waiting.
         IEnumerable<Finding> findings = threshold < 0 ? [] : history.Kinds.Where(kind => !kind.IsPraise).AsParallel().AsOrdered()
             .SelectMany(kind => OfKind((kind.Kind, kind.Marks), situations, threshold, sessions));
@@ -22,6 +21,6 @@ internal sealed record PartFindings(IReadOnlyList<Finding> Findings, IReadOnlyLi
     {
         MarkGroups marks = new(situations.Exposures, kind.Marks);
         (IReadOnlyList<(int Pitch, double Chance)> weak, NoisyOr fit) = new WeakPitches(situations.Exposures, marks, threshold).Find();
-        return new FindingOf(situations, kind.Kind, marks, sessions).All(weak, fit);
+        return new FindingOf(situations, kind.Kind, marks, fit, sessions).All(weak);
     }
 }

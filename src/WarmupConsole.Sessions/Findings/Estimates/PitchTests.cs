@@ -9,62 +9,52 @@ internal sealed class PitchTests
     private const int LeastMarks = 3;
     private const int Pitches = 128;
 
-    private readonly ExposureRow[] rows;
-    private readonly bool[] marked;
-    private readonly IReadOnlyList<int> without;
+    private readonly Exposures exposures;
+    private readonly int[] without;
     private readonly StratifiedSum?[] tests = new StratifiedSum?[Pitches];
 
     // Of one stratum.
     private readonly int[] exposed = new int[Pitches];
     private readonly int[] hits = new int[Pitches];
 
-    private PitchTests(ExposureRow[] rows, bool[] marked, IReadOnlyList<int> without) => (this.rows, this.marked, this.without) = (rows, marked, without);
+    private PitchTests(Exposures exposures, int[] without) => (this.exposures, this.without) = (exposures, without);
 
-    /// <summary>The p-value of each pitch that was sung; none when there are too few marks.</summary>
-    /// <param name="rows">What the part sang.</param>
-    /// <param name="marked">For each row, whether it was marked.</param>
+    /// <summary>The p-value of each pitch that was sung where there are marks; none when there are too few.</summary>
+    /// <param name="exposures">What the part sang.</param>
+    /// <param name="marked">The rows that were marked; in order, each once.</param>
     /// <param name="without">Pitches that are known to be weak: rungs that hold one are left out.</param>
-    internal static IReadOnlyDictionary<int, double> Of(ExposureRow[] rows, bool[] marked, IReadOnlyList<int> without)
+    internal static IReadOnlyDictionary<int, double> Of(Exposures exposures, ReadOnlySpan<int> marked, int[] without)
     {
-        if (marked.Count(mark => mark) < LeastMarks)
+        if (marked.Length < LeastMarks)
         {
             return new Dictionary<int, double>();
         }
 
-        PitchTests pitches = new(rows, marked, without);
-        for (int start = 0; start < rows.Length;)
+        PitchTests pitches = new(exposures, without);
+        while (!marked.IsEmpty)
         {
-            int end = start + 1;
-            while (end < rows.Length && rows[end].Stratum == rows[start].Stratum)
-            {
-                end++;
-            }
-
-            pitches.AddStratum(start, end);
-            start = end;
+            (int start, int end) = exposures.RowsOf(exposures.Rows[marked[0]].Stratum);
+            int count = marked.IndexOfAnyExceptInRange(start, end - 1) is >= 0 and int others ? others : marked.Length;
+            pitches.AddStratum((start, end), marked[..count]);
+            marked = marked[count..];
         }
 
         return pitches.tests.Index().Where(test => test.Item is not null).ToDictionary(test => test.Index, test => test.Item!.PValue);
     }
 
-    private void AddStratum(int start, int end)
+    private void AddStratum((int Start, int End) rows, ReadOnlySpan<int> marked)
     {
-        if (marked.AsSpan(start, end - start).IndexOf(true) < 0)
-        {
-            return;
-        }
-
         Array.Clear(exposed);
         Array.Clear(hits);
         (int compared, int marks) = (0, 0);
-        for (int row = start; row < end; row++)
+        for (int row = rows.Start; row < rows.End; row++)
         {
-            if (IsCompared(rows[row].Line))
+            int mark = marked.Contains(row) ? 1 : 0;
+            if (exposures.LineOf(row) is var line && IsCompared(line))
             {
                 compared++;
-                int mark = marked[row] ? 1 : 0;
                 marks += mark;
-                Count(rows[row].Line, mark);
+                Count(line, mark);
             }
         }
 

@@ -25,13 +25,13 @@ internal sealed class RangeAdvices
 
     private readonly Part part;
     private readonly History history;
-    private readonly bool[] troubled;
+    private readonly int[] troubled;
     private readonly bool isListenedTo;
 
     internal RangeAdvices(Part part, History history)
     {
         (this.part, this.history) = (part, history);
-        troubled = history.Exposures.Among(history.Kinds.Where(kind => !kind.IsPraise).SelectMany(kind => kind.Marks).Select(mark => mark.Row));
+        troubled = Exposures.InOrder(history.Kinds.Where(kind => !kind.IsPraise).SelectMany(kind => kind.Marks).Select(mark => mark.Row));
         isListenedTo = history.Kinds.Sum(kind => kind.Marks.Count) >= LeastMarks;
     }
 
@@ -61,20 +61,10 @@ internal sealed class RangeAdvices
 
     private PitchEvidence Of(int midi)
     {
-        (int exposed, int marked, int sessions, int session) = (0, 0, 0, -1);
-        ExposureRow[] rows = history.Exposures.Rows;
-        for (int row = 0; row < rows.Length; row++)
-        {
-            if (rows[row].Line.Has(midi))
-            {
-                exposed++;
-                marked += troubled[row] ? 1 : 0;
-                sessions += rows[row].Session == session ? 0 : 1;
-                session = rows[row].Session;
-            }
-        }
-
-        return new(midi, Rate.Of(marked, exposed), sessions);
+        Exposures exposures = history.Exposures;
+        int[] rows = exposures.RowsWith(midi);
+        int marked = troubled.Count(row => exposures.LineOf(row).Has(midi));
+        return new(midi, Rate.Of(marked, rows.Length), rows.CountBy(row => exposures.Rows[row].Session).Count());
     }
 
     private RangeAdvice Advice(bool isTop, int limit, PitchEvidence[] evidence)

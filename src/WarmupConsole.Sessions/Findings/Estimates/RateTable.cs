@@ -50,7 +50,7 @@ internal static class RateTable
         {
             ExposureRow example = situations.Examples[situation];
             own.Clear();
-            foreach (ExposedPitch pitch in example.Line.Pitches)
+            foreach (ExposedPitch pitch in situations.Exposures.Lines[example.Cell].Pitches)
             {
                 string value = situations.Values.Value(aspect, example, pitch);
                 if (value.Length > 0 && Number(numbers, value) is int number && !own.Contains(number))

@@ -14,7 +14,7 @@ internal sealed class Situations
         for (int row = 0; row < ofRow.Length; row++)
         {
             ExposureRow one = exposures.Rows[row];
-            (int, int, int) alike = (exposures.CellOf(row), one.MilliBpm, values.ThirdOf(one));
+            (int, int, int) alike = (one.Cell, one.MilliBpm, values.ThirdOf(one));
             if (!known.TryGetValue(alike, out int situation))
             {
                 known.Add(alike, situation = counts.Count);

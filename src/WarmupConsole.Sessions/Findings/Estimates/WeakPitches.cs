@@ -30,11 +30,11 @@ internal sealed class WeakPitches(Exposures exposures, MarkGroups marks, double 
         return (found, fit);
     }
 
-    private (int Pitch, double Chance, NoisyOr Fit)? Best(IReadOnlyList<int> known, NoisyOr fit)
+    private (int Pitch, double Chance, NoisyOr Fit)? Best(int[] known, NoisyOr fit)
     {
         (int Pitch, double Chance, NoisyOr Fit)[] supported =
         [
-            .. PitchTests.Of(exposures.Rows, exposures.Among(fit.Rows()), known).Where(test => test.Value <= threshold)
+            .. PitchTests.Of(exposures, fit.Rows(), known).Where(test => test.Value <= threshold)
                 .OrderBy(test => test.Value).ThenBy(test => test.Key).Take(MostCandidates)
                 .Select(test => (Pitch: test.Key, Chance: test.Value, Fit: NoisyOr.Fit(exposures, marks, [.. known, test.Key], fit)))
                 .Where(one => IsSupported(one.Fit, one.Pitch)),

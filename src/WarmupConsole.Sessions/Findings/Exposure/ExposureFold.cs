@@ -77,7 +77,12 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
 
     private void Complete(RungEnded ended)
     {
-        int index = rungs.FindLastIndex(rung => rung.Step == ended.Step && rung.Rung == ended.Rung);
+        int index = rungs.Count - 1;
+        while (index >= 0 && (rungs[index].Step != ended.Step || rungs[index].Rung != ended.Rung))
+        {
+            index--;
+        }
+
         if (index >= 0)
         {
             rungs[index] = rungs[index] with { IsWhole = true };

@@ -18,6 +18,14 @@ internal static class LagData
     internal const double LongestSeconds = 10;
 
     /// <summary>The probability that the lag lies between two numbers of seconds; within a row it is spread evenly.</summary>
-    internal static double Share(double from, double to) =>
-        Rows.Sum(row => Math.Max(0, Math.Min(to, row.To) - Math.Max(from, row.From)) / (row.To - row.From) * row.Share);
+    internal static double Share(double from, double to)
+    {
+        double sum = 0;
+        foreach ((double start, double end, double share) in Rows)
+        {
+            sum += Math.Max(0, Math.Min(to, end) - Math.Max(from, start)) / (end - start) * share;
+        }
+
+        return sum;
+    }
 }

@@ -87,12 +87,16 @@ internal sealed class MarkAttachment(IReadOnlyList<ExposedRung> rungs)
 
     private static void Give(List<RungWeight> weights, int index, double share)
     {
-        int known = weights.FindIndex(weight => weight.Rung == index);
-        if (known >= 0)
+        for (int known = 0; known < weights.Count; known++)
         {
-            weights[known] = new(index, weights[known].Weight + share);
+            if (weights[known].Rung == index)
+            {
+                weights[known] = new(index, weights[known].Weight + share);
+                return;
+            }
         }
-        else if (index >= 0 && share > 0)
+
+        if (index >= 0 && share > 0)
         {
             weights.Add(new(index, share));
         }
