@@ -28,7 +28,12 @@ internal ref struct RecordEnvelope
     /// <exception cref="JsonException">The line is no JSON object, or something stands behind it.</exception>
     internal static RecordEnvelope Read(ReadOnlySpan<byte> line, ref RecordFields others)
     {
-        int start = AsWritten(line, out RecordEnvelope envelope);
+        int start = AsWritten(line, out RecordEnvelope envelope, ref others);
+        if (start == line.Length)
+        {
+            return envelope;
+        }
+
         Utf8JsonReader reader = new(line[start..], isFinalBlock: true, start > 0 ? BehindNumber : default);
         if (start == 0 && (!reader.Read() || reader.TokenType != JsonTokenType.StartObject))
         {
@@ -47,28 +52,38 @@ internal ref struct RecordEnvelope
     }
 
     /// <summary>
-    /// Nearly every line begins as the writer writes it: what has to be equal is compared at once then, and half of the line's tokens need not be found one
-    /// by one. Any other line, as old or foreign ones may be, is left to the JSON reader.
+    /// Nearly every line is as the writer writes it: what has to be equal is compared at once then, and tokens need not be found one by one. Any other line, as
+    /// old or foreign ones may be, is left to the JSON reader, from the first field on that is written otherwise.
     /// </summary>
-    /// <returns>Where the reader goes on; 0 for any other line.</returns>
-    private static int AsWritten(ReadOnlySpan<byte> line, out RecordEnvelope envelope)
+    /// <returns>Where the reader goes on: 0 when the line begins otherwise, and its length when nothing is left.</returns>
+    private static int AsWritten(ReadOnlySpan<byte> line, out RecordEnvelope envelope, scoped ref RecordFields others)
     {
         LineCursor cursor = new(line);
         envelope = default;
-        if (cursor.PassesNumber(LogFormat.Start, out long sequence)
-            && cursor.PassesName(",\"type\":\""u8, out ReadOnlySpan<byte> type)
+        if (!(cursor.PassesNumber(LogFormat.Start, out long sequence)
+            && cursor.PassesType(",\"type\":\""u8, out ReadOnlySpan<byte> type)
             && cursor.PassesBytes("\",\"at\":"u8, TimeLength + 2, out ReadOnlySpan<byte> quotedTime)
             && cursor.PassesNumber(",\"epoch\":"u8, out long epoch) && epoch <= int.MaxValue
-            && cursor.PassesNumber(",\"mono\":"u8, out long monotonic))
+            && cursor.PassesNumber(",\"mono\":"u8, out long monotonic)))
         {
-            Utf8JsonReader time = new(quotedTime);
-            time.Read();
-            envelope = new() { Format = LogFormat.Version, Sequence = sequence, Type = type, At = Time(ref time), Epoch = (int)epoch, Monotonic = monotonic };
-            return line.Length - cursor.Left;
+            return 0;
         }
 
-        return 0;
+        Utf8JsonReader time = new(quotedTime);
+        time.Read();
+        envelope = new() { Format = LogFormat.Version, Sequence = sequence, Type = type, At = Time(ref time), Epoch = (int)epoch, Monotonic = monotonic };
+        int at = cursor.At;
+        while (cursor.PassesField(out RecordFields.Place field) && !IsOwn(line.Slice(field.Name, field.NameLength)))
+        {
+            others.Add(field);
+            at = cursor.At;
+        }
+
+        return cursor.IsAtEnd && at == cursor.At ? line.Length : at;
     }
+
+    private static bool IsOwn(ReadOnlySpan<byte> name) => name.SequenceEqual("format"u8) || name.SequenceEqual("seq"u8) || name.SequenceEqual("type"u8)
+        || name.SequenceEqual("at"u8) || name.SequenceEqual("epoch"u8) || name.SequenceEqual("mono"u8);
 
     private static JsonReaderState StateBehindNumber()
     {

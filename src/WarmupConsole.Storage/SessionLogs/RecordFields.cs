@@ -30,6 +30,11 @@ internal ref struct RecordFields(ReadOnlySpan<byte> line, Span<RecordFields.Plac
         reader.Read();
         (int start, JsonTokenType kind) = (offset + (int)reader.TokenStartIndex, reader.TokenType);
         reader.Skip();
+        Add(new(name, nameLength, start, offset + (int)reader.BytesConsumed - start, kind));
+    }
+
+    internal void Add(in Place place)
+    {
         if (count == places.Length)
         {
             Span<Place> more = new Place[2 * count];
@@ -37,7 +42,7 @@ internal ref struct RecordFields(ReadOnlySpan<byte> line, Span<RecordFields.Plac
             places = more;
         }
 
-        places[count++] = new(name, nameLength, start, offset + (int)reader.BytesConsumed - start, kind);
+        places[count++] = place;
     }
 
     /// <exception cref="JsonException">It is missing or no whole number; so below, for what each of them reads.</exception>

@@ -44,8 +44,11 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
             case RungEnded { Whole: true } ended:
                 Complete(ended);
                 break;
-            default:
-                ApplyMark(record);
+            case MarkMade made:
+                marks.Add((new(made, made.Step, made.Rung, rungs.Count, false, record.At), record.Epoch));
+                break;
+            case MarkUndone or MarkWorded or MarkMoved:
+                Change(record.Event);
                 break;
         }
     }
@@ -89,13 +92,11 @@ internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exer
         }
     }
 
-    private void ApplyMark(SessionRecord record)
+    /// <summary>What becomes of a mark later.</summary>
+    private void Change(SessionEvent fact)
     {
-        switch (record.Event)
+        switch (fact)
         {
-            case MarkMade made:
-                marks.Add((new(made, made.Step, made.Rung, rungs.Count, false, record.At), record.Epoch));
-                break;
             case MarkUndone undone:
                 marks.RemoveAll(mark => mark.Mark.Made.Id == undone.Id);
                 break;

@@ -159,6 +159,41 @@ public sealed class SessionLogReaderTests
     public void Nearly_as_the_writer_writes_it_is_not_enough(string body) =>
         Assert.Equal(DamageKind.NotARecord, Assert.Single(SessionLogReader.Read(Checked(body)).Damages).Kind);
 
+    [Theory]
+    [InlineData("\"id\":07")]
+    [InlineData("\"id\":-")]
+    [InlineData("\"id\":7.")]
+    [InlineData("\"id\":7x")]
+    [InlineData("\"id\":7,")]
+    [InlineData("\"id\":7 \"more\":1")]
+    [InlineData("\"id\":7,more:1")]
+    [InlineData("\"id\":7,\"more\"1")]
+    [InlineData("\"id\":7,\"more\":tru")]
+    [InlineData("\"id\":7,\"more\":nulls")]
+    [InlineData("\"id\":7,\"more\":\"a\u0001b\"")]
+    [InlineData("\"id\":7,\"more\":\"a\\x\"")]
+    [InlineData("\"id\":7,\"more\":[1,]")]
+    [InlineData("\"id\":7,\"more\":[1 2]")]
+    [InlineData("\"id\":7,\"more\":[\"a\"")]
+    [InlineData("\"id\":7,\"more\":[1}")]
+    [InlineData("\"id\":7,\"more\":]")]
+    public void A_field_that_is_no_JSON_makes_no_record(string fields) =>
+        Assert.Equal(DamageKind.NotARecord, Assert.Single(SessionLogReader.Read(Checked(Undone + fields)).Damages).Kind);
+
+    [Theory]
+    [InlineData("\"id\": 7")]
+    [InlineData("\"id\":7,\"more\":-0")]
+    [InlineData("\"id\":7,\"more\":-12.5e3")]
+    [InlineData("\"id\":7,\"more\":\"\\u0041\\\"\"")]
+    [InlineData("\"id\":7,\"more\":[]")]
+    [InlineData("\"id\":7,\"more\":[true,false,null,\"]\",-1]")]
+    [InlineData("\"id\":7,\"more\":[[1],{\"id\":3}]")]
+    [InlineData("\"more\":[1, 2],\"id\":7")]
+    [InlineData("\"more\":{\"id\":3},\"id\":7")]
+    [InlineData("\"x1\":1,\"id\":7")]
+    public void A_field_that_is_written_otherwise_says_the_same(string fields) =>
+        Assert.Equal(new MarkUndone(7), Assert.Single(SessionLogReader.Read(Checked(Undone + fields)).Records).Event);
+
     [Fact]
     public void A_field_of_the_envelope_that_comes_again_at_the_end_counts()
     {
