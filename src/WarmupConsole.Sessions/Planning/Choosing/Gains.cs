@@ -38,8 +38,14 @@ internal sealed class Gains
     /// <summary>What one choice more would add to the value; of one that is in the plan it means nothing.</summary>
     internal long Of(int choice) => _shared[_exercises.Of[choice]] + _apart[choice];
 
-    /// <summary>No choice of the exercise would add more: aims pay most the first time.</summary>
-    internal long MostOf(int exercise) => _shared[exercise] + _mostApart[exercise];
+    /// <summary>What all choices of an exercise would add alike.</summary>
+    internal long AlikeOf(int exercise) => _shared[exercise];
+
+    /// <summary>What a choice would add to that.</summary>
+    internal long ApartOf(int choice) => _apart[choice];
+
+    /// <summary>No choice of the exercise would add more to that: aims pay most the first time.</summary>
+    internal long MostApartOf(int exercise) => _mostApart[exercise];
 
     internal void Add(int choice)
     {

@@ -73,14 +73,14 @@ internal sealed class PairExchange
     {
         for (int exercise = 0; exercise < _isUsed.Length; exercise++)
         {
-            if (_isUsed[exercise] || _standing.MostWith(exercise) <= _best.Score)
+            if (_isUsed[exercise] || _standing.MostWith(exercise, out long alike) <= _best.Score)
             {
                 continue;
             }
 
             foreach (int second in _exercises.Choices[exercise])
             {
-                if (_standing.ScoreWith(second, _best.Score) is var score && score > _best.Score)
+                if (_standing.ScoreWith(second, alike, _best.Score) is var score && score > _best.Score)
                 {
                     _best = (score, [one, other], [first, second]);
                 }

@@ -54,15 +54,24 @@ internal sealed class Standing
     internal bool IsWhole => Price(1) == 0;
 
     /// <summary>The score with one choice more, where that is above some other; what does not come above it may be told too high, but not above it.</summary>
-    internal long ScoreWith(int index, long above)
+    /// <param name="index">Of the choice.</param>
+    /// <param name="alike">What all choices of its exercise score alike.</param>
+    /// <param name="above">The other score.</param>
+    internal long ScoreWith(int index, long alike, long above)
     {
-        long score = Value + _gains.Of(index) - (PriceOfLimit * BrokenWith(_firstOf[_exercises.Of[index]]));
+        long score = alike + _gains.ApartOf(index);
         score -= score > above ? PriceOfTime(_choices[index], _priceOfSecond) : 0;
         return score > above && OpensTooEarly(index) ? score - PriceOfLimit : score;
     }
 
     /// <summary>No choice of the exercise scores more.</summary>
-    internal long MostWith(int exercise) => Value + _gains.MostOf(exercise) - (PriceOfLimit * BrokenWith(_firstOf[exercise]));
+    /// <param name="exercise">Its number.</param>
+    /// <param name="alike">What all its choices score alike, before what tells them apart.</param>
+    internal long MostWith(int exercise, out long alike)
+    {
+        alike = Value + _gains.AlikeOf(exercise) - (PriceOfLimit * BrokenWith(_firstOf[exercise]));
+        return alike + _gains.MostApartOf(exercise);
+    }
 
     /// <summary>True when every limit is kept with one choice more.</summary>
     internal bool IsWholeWith(int index) => BrokenWith(_choices[index]) == 0 && PriceOfTime(_choices[index], 1) == 0 && !OpensTooEarly(index);
@@ -71,7 +80,7 @@ internal sealed class Standing
     internal long GainOf(int index) => _gains.Of(index);
 
     /// <summary>No choice of the exercise would add more.</summary>
-    internal long MostGainOf(int exercise) => _gains.MostOf(exercise);
+    internal long MostGainOf(int exercise) => _gains.AlikeOf(exercise) + _gains.MostApartOf(exercise);
 
     /// <summary>
     /// For each second outside the minutes, or by which a peak comes too early: dearer while limits are broken, cheaper while they are kept. So the

@@ -116,10 +116,10 @@ internal sealed class TabuSearch
         int freed = instead < 0 ? -1 : _exercises.Of[instead];
         for (int exercise = 0; exercise < _isUsed.Length; exercise++)
         {
-            if ((!_isUsed[exercise] || exercise == freed) && _standing.MostWith(exercise) > best.Score)
+            if ((!_isUsed[exercise] || exercise == freed) && _standing.MostWith(exercise, out long alike) > best.Score)
             {
                 bool isOut = exercise != freed && _exerciseOutUntil[exercise] > move;
-                best = BetterOf(exercise, instead, isOut ? Never : move, best);
+                best = BetterOf((exercise, alike), instead, isOut ? Never : move, best);
             }
         }
 
@@ -127,12 +127,12 @@ internal sealed class TabuSearch
     }
 
     /// <summary>A better choice of one exercise, or the one there was. What came out not long ago must bring more than anything before.</summary>
-    private (long Score, int Choice) BetterOf(int exercise, int instead, int move, (long Score, int Choice) best)
+    private (long Score, int Choice) BetterOf((int Number, long Alike) exercise, int instead, int move, (long Score, int Choice) best)
     {
-        foreach (int choice in _exercises.Choices[exercise])
+        foreach (int choice in _exercises.Choices[exercise.Number])
         {
             long above = _choiceOutUntil[choice] > move ? Math.Max(best.Score, _best) : best.Score;
-            if (choice != instead && _standing.ScoreWith(choice, above) is var score && score > above)
+            if (choice != instead && _standing.ScoreWith(choice, exercise.Alike, above) is var score && score > above)
             {
                 best = (score, choice);
             }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using WarmupConsole.Music.Exercises;
 using WarmupConsole.Music.Ladders;
 using WarmupConsole.Music.Pitches;
@@ -8,7 +9,7 @@ using WarmupConsole.Sessions.Findings.Exposure;
 
 namespace WarmupConsole.Sessions.Planning.Next;
 
-/// <summary>Ladders that come to a pitch or a key of one part from below and from above.</summary>
+/// <summary>Ladders that come to a pitch or a key of one part from below and from above. From any thread.</summary>
 internal sealed class Approach(Choir choir)
 {
     private const int Octave = 12;
@@ -20,7 +21,7 @@ internal sealed class Approach(Choir choir)
     /// <summary>Semitones from middle C: an exercise that begins higher or lower meets voices that are not warm there (common practice).</summary>
     private const int FarthestStart = 5;
 
-    private readonly Dictionary<(string Exercise, string Part), IReadOnlyList<ExposedPitch>> _lines = [];
+    private readonly ConcurrentDictionary<(string Exercise, string Part), IReadOnlyList<ExposedPitch>> _lines = [];
 
     /// <summary>Ladders of four keys around the target, the most modest first; whether a part sings there is seen when they are built.</summary>
     internal IEnumerable<LadderSpec> Around(Exercise exercise, Target target)
@@ -81,16 +82,8 @@ internal sealed class Approach(Choir choir)
     }
 
     /// <summary>The pitches of a part's line relative to the tonic.</summary>
-    private IReadOnlyList<ExposedPitch> Line(Exercise exercise, Part part)
-    {
-        if (!_lines.TryGetValue((exercise.Id, part.Id), out IReadOnlyList<ExposedPitch>? line))
-        {
-            line = exercise.PatternFor(part) is { } pattern ? LinePitches.Of(pattern, exercise, 0) : [];
-            _lines.Add((exercise.Id, part.Id), line);
-        }
-
-        return line;
-    }
+    private IReadOnlyList<ExposedPitch> Line(Exercise exercise, Part part) =>
+        _lines.GetOrAdd((exercise.Id, part.Id), _ => exercise.PatternFor(part) is { } pattern ? LinePitches.Of(pattern, exercise, 0) : []);
 
     private int PartIndex(string id)
     {

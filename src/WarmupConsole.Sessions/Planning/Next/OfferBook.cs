@@ -42,8 +42,8 @@ internal sealed class OfferBook
 
     internal History History => _history;
 
-    /// <summary>Every sound variant of every exercise that is worth looking at.</summary>
-    internal IEnumerable<Offer> All() => WorthLookingAt().SelectMany(OffersOf);
+    /// <summary>Every sound variant of every exercise that is worth looking at. Exercises do not depend on each other: each core takes some, and their order stays.</summary>
+    internal IEnumerable<Offer> All() => WorthLookingAt().AsParallel().AsOrdered().Select(OffersOf).AsEnumerable().SelectMany(offers => offers);
 
     /// <summary>A step as it stands in a plan, sound or not.</summary>
     internal Offer Of(PlanStep step)
@@ -67,11 +67,11 @@ internal sealed class OfferBook
         Wishes.Where(wish => wish.Kind == WishKind.Purpose).Zip(Enum.GetValues<Purpose>()).Sum(pair => exercise.Purposes.Contains(pair.Second) ? pair.First.Points[0] : 0)
         + _own.Of(exercise, Difficulty.Of(exercise)).Sum(own => own.Points);
 
-    private IEnumerable<Offer> OffersOf(Exercise exercise)
+    private Offer[] OffersOf(Exercise exercise)
     {
         PlanStep step = Settled(exercise);
         Difficulty difficulty = Difficulty.Of(exercise);
-        return _variants.Of(step, exercise).Distinct().Select(variant => Make(variant, exercise, difficulty)).Where(IsSound);
+        return [.. _variants.Of(step, exercise).Distinct().Select(variant => Make(variant, exercise, difficulty)).Where(IsSound)];
     }
 
     private bool IsSound(Offer offer) => Soundness.IsGiven(new(_input.Choir, new() { Steps = [offer.Step] }, [offer.Ready]));
