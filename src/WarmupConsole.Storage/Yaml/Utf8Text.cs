@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text;
+using System.Text.Unicode;
 
 namespace WarmupConsole.Storage.Yaml;
 
@@ -35,7 +36,7 @@ internal static class Utf8Text
 
     private static int ValidLength(ReadOnlySpan<byte> bytes)
     {
-        int at = 0;
+        int at = Utf8.IsValid(bytes) ? bytes.Length : 0;
         while (at < bytes.Length && Rune.DecodeFromUtf8(bytes[at..], out _, out int used) == OperationStatus.Done)
         {
             at += used;

@@ -14,14 +14,26 @@ internal sealed class CircumstancesOf
     private static readonly Aspect[] Aspects = [Aspect.Vowel, Aspect.Loudness, Aspect.Length, Aspect.Minute];
 
     private readonly Situations situations;
-    private readonly int pitch;
     private readonly int[] rows;
     private readonly bool[] isMarked;
 
+    /// <summary>The situations with the pitch, and how it is sung there.</summary>
+    private readonly (int Situation, ExposedPitch Pitch)[] held;
+
     private CircumstancesOf(Situations situations, int pitch, int[] rows, int[] marked)
     {
-        (this.situations, this.pitch, this.rows) = (situations, pitch, rows);
-        isMarked = [.. rows.Select(row => Array.BinarySearch(marked, row) >= 0)];
+        (this.situations, this.rows, isMarked) = (situations, rows, new bool[rows.Length]);
+        held = [.. situations.With(pitch)];
+        int next = 0;
+        for (int i = 0; i < rows.Length; i++)
+        {
+            while (next < marked.Length && marked[next] < rows[i])
+            {
+                next++;
+            }
+
+            isMarked[i] = next < marked.Length && marked[next] == rows[i];
+        }
     }
 
     /// <param name="situations">Of the part.</param>
@@ -36,28 +48,19 @@ internal sealed class CircumstancesOf
 
     private IEnumerable<Circumstance?> Asked(Aspect aspect)
     {
-        string[] ofSituation = [.. situations.Examples.Select(example => Value(aspect, example))];
-        string[] values = [.. ofSituation.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
-        Stratum[][] strata = Strata([.. ofSituation.Select(value => Array.IndexOf(values, value))], values.Length);
-        return values.Zip(strata, (value, ofValue) => Ask(aspect, value, ofValue));
-    }
-
-    /// <summary>Empty without the pitch, and where it is not known.</summary>
-    private string Value(Aspect aspect, ExposureRow example)
-    {
-        foreach (ExposedPitch one in situations.Exposures.Lines[example.Cell].Pitches)
+        string[] ofHeld = [.. held.Select(one => situations.Values.Value(aspect, situations.Examples[one.Situation], one.Pitch))];
+        string[] values = [.. ofHeld.Where(value => value.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+        int[] ofSituation = new int[situations.Examples.Count];
+        for (int i = 0; i < held.Length; i++)
         {
-            if (one.Midi == pitch)
-            {
-                return situations.Values.Value(aspect, example, one);
-            }
+            ofSituation[held[i].Situation] = Array.IndexOf(values, ofHeld[i]);
         }
 
-        return "";
+        return values.Zip(Strata(ofSituation, values.Length), (value, strata) => Ask(aspect, value, strata));
     }
 
     /// <summary>For each value and evening, how often the pitch was sung and marked under the value, among all that evening's values.</summary>
-    /// <param name="ofSituation">For each situation, the number of its value; below 0 without one.</param>
+    /// <param name="ofSituation">For each situation with the pitch, the number of its value; below 0 where it is not known.</param>
     /// <param name="values">How many values there are.</param>
     private Stratum[][] Strata(int[] ofSituation, int values)
     {

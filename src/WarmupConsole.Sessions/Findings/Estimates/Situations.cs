@@ -1,3 +1,5 @@
+using WarmupConsole.Sessions.Findings.Exposure;
+
 namespace WarmupConsole.Sessions.Findings.Estimates;
 
 /// <summary>Rows of one part that are alike in every aspect (the same line at the same tempo in the same third of the warm-up), counted together.</summary>
@@ -36,6 +38,19 @@ internal sealed class Situations
 
     /// <summary>For each situation, how often it was sung.</summary>
     internal IReadOnlyList<int> Counts => counts;
+
+    /// <summary>The situations with a pitch, and how it is sung there.</summary>
+    internal IEnumerable<(int Situation, ExposedPitch Pitch)> With(int pitch)
+    {
+        for (int situation = 0; situation < examples.Count; situation++)
+        {
+            ExposedLine line = Exposures.Lines[examples[situation].Cell];
+            if (line.Has(pitch))
+            {
+                yield return (situation, line.Pitches.First(one => one.Midi == pitch));
+            }
+        }
+    }
 
     /// <summary>The situation of a row.</summary>
     internal int Of(int row) => ofRow[row];
