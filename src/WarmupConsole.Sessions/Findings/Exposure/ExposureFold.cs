@@ -10,7 +10,10 @@ namespace WarmupConsole.Sessions.Findings.Exposure;
 /// <summary>Reads a log record by record and keeps what findings need. Fields that make no sense are passed over: a log is never a reason to stop.</summary>
 internal sealed class ExposureFold(Choir choir, IReadOnlyDictionary<string, Exercise> exercises, LineBook lines)
 {
-    private readonly List<ExposedRung> rungs = [];
+    /// <summary>Most warm-ups have about so many or fewer.</summary>
+    private const int UsualRungs = 128;
+
+    private readonly List<ExposedRung> rungs = new(UsualRungs);
     private readonly List<(LoggedMark Mark, int Epoch)> marks = [];
     private readonly Dictionary<int, string> steps = [];
     private readonly StepClock clock = new();
