@@ -17,7 +17,7 @@ internal static class AppTexts
         """;
 
     internal const string RunAbout = "Lead a warm-up. Space starts and goes on, Tab silences at once, letters write a mark.";
-    internal const string PlanAbout = "The plan's file, or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
+    internal const string PlanAbout = "The plan's file or its day (2027-02-16), or a choir's folder. Without it: the newest plan of the choir folder you are in, or a built-in quarter of an hour.";
     internal const string TestIsHeard = "--test plays and is heard; leave --json out.";
     internal const string PortAbout = "Play on the first MIDI port whose name contains NAME; 'none' plays nowhere, 'built-in' on this machine's loudspeaker ('built-in tone' without FluidSynth). Default: the one in your settings, else the first instrument found, else built-in.";
     internal const string RecordAbout = "Keep what is played as a Standard MIDI File (a new file).";
@@ -63,7 +63,7 @@ internal static class AppTexts
     internal const string HearingCaution = "Quiet now: turn the volume of headphones or loudspeakers down first, then up slowly while it plays.";
     internal const string NoTerminal = "This command needs a terminal: open one and run it there.";
     internal const string NoSessions = "There is no session log yet: lead a warm-up first (warmup run PLAN).";
-    internal const string NoSuchPlan = "There is no such plan; check the path.";
+    internal const string NoSuchPlan = "There is no such plan, neither at this path nor of this name among the choir's plans; check both, or name the choir with --choir.";
     internal const string NotInChoirFolder = "A plan stands in the plans folder of a choir folder, beside choir.yaml; this one does not. Name the choir's folder with --choir FOLDER.";
     internal const string NoStart = "This session log does not say what was run: its first record is missing or cannot be read. Choose another log.";
     internal const string OpenTitle = "Without a plan";

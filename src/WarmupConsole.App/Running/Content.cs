@@ -16,8 +16,8 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
     private const string ChoirFileName = "choir.yaml";
 
     /// <summary>
-    /// The plan named, in the choir folder around it (or the one named); without a plan the newest one of the folder, else the
-    /// built-in one; outside any choir folder the built-in choir.
+    /// The plan named, in the choir folder around it (or the one named), by its path or by its day alone; without a plan the newest one
+    /// of the folder, else the built-in one; outside any choir folder the built-in choir.
     /// </summary>
     internal static FileRead<Content> Load(Composition composition, string? planPath, string? choirPath)
     {
@@ -26,16 +26,13 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
             return Load(composition, null, planPath);
         }
 
-        FileRead<ChoirFolder> folder = Open(composition, planPath, choirPath);
-        if (!folder.IsGood)
+        if (planPath is not null && !File.Exists(planPath) && Open(composition, null, choirPath) is { IsGood: true } own && own.Value.PlanNamed(planPath) is { } named)
         {
-            return new(null, folder.Problems);
+            return Read(own.Value, named);
         }
 
-        FileRead<LoadedPlan> plan = (planPath ?? folder.Value.NewestPlan) is { } path
-            ? folder.Value.ReadPlan(path)
-            : folder.Value.ReadBuiltInPlan();
-        return plan.IsGood ? new(Ready(folder.Value, plan.Value), []) : new(null, plan.Problems);
+        FileRead<ChoirFolder> folder = Open(composition, planPath, choirPath);
+        return folder.IsGood ? Read(folder.Value, planPath ?? folder.Value.NewestPlan) : new(null, folder.Problems);
     }
 
     /// <summary>The choir alone, with a plan of no steps: clocks and marks only.</summary>
@@ -75,6 +72,12 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         Folder.ChoirYaml,
         Plan.Yaml,
         Warmup.Steps.Count == 0 ? "" : ExerciseFile.Write(UsedExercises));
+
+    private static FileRead<Content> Read(ChoirFolder folder, string? planPath)
+    {
+        FileRead<LoadedPlan> plan = planPath is null ? folder.ReadBuiltInPlan() : folder.ReadPlan(planPath);
+        return plan.IsGood ? new(Ready(folder, plan.Value), []) : new(null, plan.Problems);
+    }
 
     private static Content Ready(ChoirFolder folder, LoadedPlan plan) =>
         new(folder, plan, WarmupBuilder.Build(folder.Choir, plan.Plan, folder.Exercises.In(plan.Plan)));

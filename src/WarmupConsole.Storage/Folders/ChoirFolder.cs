@@ -54,6 +54,9 @@ public sealed class ChoirFolder
     /// <summary>The plan with the latest date in its name, or null when there is none.</summary>
     public string? NewestPlan => PlanPaths.Count == 0 ? null : PlanPaths[^1];
 
+    /// <summary>The plan whose file is named so, with or without its ending; null when there is none.</summary>
+    public string? PlanNamed(string name) => PlanPaths.LastOrDefault(path => Path.GetFileName(path) == name || Path.GetFileNameWithoutExtension(path) == name);
+
     /// <summary>The session logs, oldest first. In a demo one's own come last, whatever their date: the demo's are its past.</summary>
     public IReadOnlyList<string> SessionPaths => Listed(Sessions, SessionLogs.LogFormat.FileExtension, path => Path.GetFileName(path));
 

@@ -21,6 +21,17 @@ public sealed class CheckCommandTests : IDisposable
         Assert.True(report.GetProperty("hints").GetInt32() <= 3, tool.Output);
     }
 
+    [Theory]
+    [InlineData("2027-02-09")]
+    [InlineData("2027-02-09.yaml")]
+    public void A_plan_may_be_named_by_its_day(string name)
+    {
+        Assert.Equal(ExitCodes.Ok, tool.Call("check", name, "--choir", tool.PathOf("")));
+        Assert.Contains(" of 15:00; errors: 0", tool.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.BadInput, tool.Call("check", "2027-02-10", "--choir", tool.PathOf("")));
+        Assert.Contains(AppTexts.NoSuchPlan, tool.Errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_built_in_quarter_of_an_hour_is_one_too()
     {
