@@ -26,13 +26,21 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
             return Load(composition, null, planPath);
         }
 
-        if (planPath is not null && !File.Exists(planPath) && Open(composition, null, choirPath) is { IsGood: true } own && own.Value.PlanNamed(planPath) is { } named)
+        bool isName = planPath is not null && !File.Exists(planPath);
+        FileRead<ChoirFolder> folder = Open(composition, isName ? null : planPath, choirPath);
+        if (!folder.IsGood)
         {
-            return Read(own.Value, named);
+            return new(null, folder.Problems);
         }
 
-        FileRead<ChoirFolder> folder = Open(composition, planPath, choirPath);
-        return folder.IsGood ? Read(folder.Value, planPath ?? folder.Value.NewestPlan) : new(null, folder.Problems);
+        string? path = isName ? folder.Value.PlanNamed(planPath!) : planPath ?? folder.Value.NewestPlan;
+        if (isName && path is null)
+        {
+            return new(null, [FileProblem.Whole(planPath!, AppTexts.NoSuchPlan)]);
+        }
+
+        FileRead<LoadedPlan> plan = path is null ? folder.Value.ReadBuiltInPlan() : folder.Value.ReadPlan(path);
+        return plan.IsGood ? new(Ready(folder.Value, plan.Value), []) : new(null, plan.Problems);
     }
 
     /// <summary>The choir alone, with a plan of no steps: clocks and marks only.</summary>
@@ -52,7 +60,6 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         return (planPath, choirPath) switch
         {
             (null, null) when !isChoir => ChoirFolder.OpenBuiltIn(composition.Settings, composition.Today),
-            ({ } plan, _) when !File.Exists(plan) => new(null, [FileProblem.Whole(plan, AppTexts.NoSuchPlan)]),
             ({ } plan, null) when !isChoir => new(null, [FileProblem.Whole(plan, AppTexts.NotInChoirFolder)]),
             _ => ChoirFolder.Open(root, composition.Settings, composition.Today),
         };
@@ -72,12 +79,6 @@ internal sealed record Content(ChoirFolder Folder, LoadedPlan Plan, Warmup Warmu
         Folder.ChoirYaml,
         Plan.Yaml,
         Warmup.Steps.Count == 0 ? "" : ExerciseFile.Write(UsedExercises));
-
-    private static FileRead<Content> Read(ChoirFolder folder, string? planPath)
-    {
-        FileRead<LoadedPlan> plan = planPath is null ? folder.ReadBuiltInPlan() : folder.ReadPlan(planPath);
-        return plan.IsGood ? new(Ready(folder, plan.Value), []) : new(null, plan.Problems);
-    }
 
     private static Content Ready(ChoirFolder folder, LoadedPlan plan) =>
         new(folder, plan, WarmupBuilder.Build(folder.Choir, plan.Plan, folder.Exercises.In(plan.Plan)));

@@ -36,22 +36,9 @@ public static class MarkKindData
     public static MarkKind? Find(Choir choir, string id)
     {
         ArgumentNullException.ThrowIfNull(choir);
-        return Find(choir.OwnMarkKinds, id) ?? Find(Usual, id);
+        return choir.OwnMarkKinds.FirstOrDefault(kind => kind.Id == id) ?? Usual.FirstOrDefault(kind => kind.Id == id);
     }
 
     /// <summary>True for a kind that says that a voice had too much to do.</summary>
     public static bool IsEffort(Choir choir, string id) => Find(choir, id)?.IsEffort == true;
-
-    private static MarkKind? Find(IReadOnlyList<MarkKind> kinds, string id)
-    {
-        foreach (MarkKind kind in kinds)
-        {
-            if (kind.Id == id)
-            {
-                return kind;
-            }
-        }
-
-        return null;
-    }
 }

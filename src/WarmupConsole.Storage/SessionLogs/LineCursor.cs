@@ -26,11 +26,11 @@ internal ref struct LineCursor(ReadOnlySpan<byte> line)
     /// <summary>True when only the end of the object is left.</summary>
     internal readonly bool IsAtEnd => rest is [(byte)'}'];
 
-    /// <summary>A whole number above 0 in its shortest form, and a comma, which is not passed.</summary>
+    /// <summary>A whole number, and a comma, which is not passed.</summary>
     internal bool PassesNumber(scoped ReadOnlySpan<byte> before, out long number)
     {
         number = 0;
-        return Passes(before) && rest is [> (byte)'0' and <= (byte)'9', ..] && Utf8Parser.TryParse(rest, out number, out int digits) && Passes(digits) && rest is [(byte)',', ..];
+        return Passes(before) && Kind == JsonTokenType.Number && Utf8Parser.TryParse(rest, out number, out _) && PassesWhole() && rest is [(byte)',', ..];
     }
 
     /// <summary>Small letters and hyphens.</summary>
@@ -105,6 +105,7 @@ internal ref struct LineCursor(ReadOnlySpan<byte> line)
         _ => false,
     };
 
+    /// <summary>A whole number in its shortest form.</summary>
     private bool PassesWhole()
     {
         int sign = rest[0] == '-' ? 1 : 0;

@@ -63,7 +63,7 @@ internal ref struct RecordEnvelope
         if (!(cursor.PassesNumber(LogFormat.Start, out long sequence)
             && cursor.PassesType(",\"type\":\""u8, out ReadOnlySpan<byte> type)
             && cursor.PassesBytes("\",\"at\":"u8, TimeLength + 2, out ReadOnlySpan<byte> quotedTime)
-            && cursor.PassesNumber(",\"epoch\":"u8, out long epoch) && epoch <= int.MaxValue
+            && cursor.PassesNumber(",\"epoch\":"u8, out long epoch) && epoch is >= int.MinValue and <= int.MaxValue
             && cursor.PassesNumber(",\"mono\":"u8, out long monotonic)))
         {
             return 0;

@@ -14,19 +14,6 @@ public sealed record FieldTable(string What, params IReadOnlyList<Field> Rows)
     public IReadOnlyList<string> Names { get; } = [.. Rows.Select(row => row.Name)];
 
     /// <exception cref="InvalidOperationException">There is no such row: the reader asks for what the table does not offer.</exception>
-    public Field this[string name]
-    {
-        get
-        {
-            for (int row = 0; row < Rows.Count; row++)
-            {
-                if (Rows[row].Name == name)
-                {
-                    return Rows[row];
-                }
-            }
-
-            throw new InvalidOperationException($"{What} has no field {name} in its table.");
-        }
-    }
+    public Field this[string name] => Rows.FirstOrDefault(row => row.Name == name)
+        ?? throw new InvalidOperationException($"{What} has no field {name} in its table.");
 }

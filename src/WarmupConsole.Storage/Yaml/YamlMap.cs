@@ -5,16 +5,5 @@ public sealed record YamlMap(IReadOnlyList<YamlField> Fields, YamlPlace Place) :
 {
     public override string Words => "names with values";
 
-    public YamlField? Find(string name)
-    {
-        for (int field = 0; field < Fields.Count; field++)
-        {
-            if (Fields[field].Name.Value == name)
-            {
-                return Fields[field];
-            }
-        }
-
-        return null;
-    }
+    public YamlField? Find(string name) => Fields.FirstOrDefault(field => field.Name.Value == name);
 }

@@ -33,6 +33,15 @@ public sealed class CheckCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_name_in_a_choir_that_cannot_be_read_is_answered_by_what_is_wrong_with_the_choir()
+    {
+        string choir = tool.Put("choir.yaml", "format: 1\nname: [");
+        Assert.Equal(ExitCodes.BadInput, tool.Call("check", "2027-02-09", "--choir", tool.PathOf("")));
+        Assert.Contains(choir, tool.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain(AppTexts.NoSuchPlan, tool.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_built_in_quarter_of_an_hour_is_one_too()
     {
         Directory.Delete(tool.PathOf("plans"), recursive: true);

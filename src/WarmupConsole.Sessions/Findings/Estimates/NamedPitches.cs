@@ -21,6 +21,7 @@ internal static class NamedPitches
         return mark.Place.Length == 0 ? [] : InPlaces(mark.Place, line, tonic);
     }
 
+    /// <summary>By itself, because most marks name no place: what its query needs is not made for them.</summary>
     private static int[] InPlaces(string places, ExposedLine line, int tonic) => [.. places.Split(", ").SelectMany(place => Placed(place, line, tonic)).Distinct()];
 
     private static IEnumerable<int> Placed(string place, ExposedLine line, int tonic) => place switch

@@ -49,10 +49,11 @@ internal sealed class PitchTests
         (int compared, int marks) = (0, 0);
         for (int row = rows.Start; row < rows.End; row++)
         {
-            int mark = marked.Contains(row) ? 1 : 0;
-            if (exposures.LineOf(row) is var line && IsCompared(line))
+            ExposedLine line = exposures.LineOf(row);
+            if (IsCompared(line))
             {
                 compared++;
+                int mark = marked.Contains(row) ? 1 : 0;
                 marks += mark;
                 Count(line, mark);
             }

@@ -64,7 +64,7 @@ internal sealed class RangeAdvices
         Exposures exposures = history.Exposures;
         int[] rows = exposures.RowsWith(midi);
         int marked = troubled.Count(row => exposures.LineOf(row).Has(midi));
-        return new(midi, Rate.Of(marked, rows.Length), rows.CountBy(row => exposures.Rows[row].Session).Count());
+        return new(midi, Rate.Of(marked, rows.Length), rows.DistinctBy(row => exposures.Rows[row].Session).Count());
     }
 
     private RangeAdvice Advice(bool isTop, int limit, PitchEvidence[] evidence)

@@ -43,6 +43,7 @@ internal sealed class OfferBook
     internal History History => _history;
 
     /// <summary>Every sound variant of every exercise that is worth looking at. Exercises do not depend on each other: each core takes some, and their order stays.</summary>
+    /// <remarks>The parallel SelectMany unfolds into ever new types, which native code cannot hold.</remarks>
     internal IEnumerable<Offer> All() => WorthLookingAt().AsParallel().AsOrdered().Select(OffersOf).AsEnumerable().SelectMany(offers => offers);
 
     /// <summary>A step as it stands in a plan, sound or not.</summary>
